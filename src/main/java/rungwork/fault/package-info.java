@@ -1,0 +1,2 @@
+/** Faults. */
+package rungwork.fault;
