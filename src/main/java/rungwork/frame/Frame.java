@@ -1,0 +1,263 @@
+package rungwork.frame;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rungwork.fault.ModelException;
+import rungwork.fault.Scale;
+
+/** A flat frame as data: nodes, beams and supports in one plane. Immutable; knows no solving. */
+public final class Frame {
+  /** Nodes farther than this from the frame's plane are refused [m]: a tenth of a millimetre. */
+  static final double FLATNESS = 1e-4;
+
+  private final Plane plane;
+  private final Map<String, Node> nodes;
+  private final Map<String, Beam> beams;
+  private final List<Support> supports;
+
+  private Frame(Builder builder) {
+    plane = builder.plane;
+    nodes = new LinkedHashMap<>(builder.nodes);
+    beams = new LinkedHashMap<>(builder.beams);
+    supports = List.copyOf(builder.supports);
+    refuseEmpty();
+    refuseUnknownNodes();
+    nodes.values().forEach(this::refuseOffPlane);
+    beams.values().forEach(this::refuseCoupled);
+    refuseCoincident();
+  }
+
+  /**
+   * Starts a frame.
+   *
+   * @param plane the plane it lies in
+   * @return a builder; {@link Builder#build()} checks all
+   */
+  public static Builder in(Plane plane) {
+    return new Builder(plane);
+  }
+
+  /**
+   * The plane of the frame.
+   *
+   * @return the plane
+   */
+  public Plane plane() {
+    return plane;
+  }
+
+  /**
+   * The nodes in the order they were given.
+   *
+   * @return the nodes
+   */
+  public List<Node> nodes() {
+    return List.copyOf(nodes.values());
+  }
+
+  /**
+   * The beams in the order they were given.
+   *
+   * @return the beams
+   */
+  public List<Beam> beams() {
+    return List.copyOf(beams.values());
+  }
+
+  /**
+   * The supports in the order they were given.
+   *
+   * @return the supports
+   */
+  public List<Support> supports() {
+    return supports;
+  }
+
+  /**
+   * A node by its name.
+   *
+   * @param name its name
+   * @return the node
+   * @throws ModelException when there is none of that name
+   */
+  public Node node(String name) {
+    return Optional.ofNullable(nodes.get(name))
+        .orElseThrow(() -> unknown("node", name, nodes.keySet()));
+  }
+
+  /**
+   * A beam by its name.
+   *
+   * @param name its name
+   * @return the beam
+   * @throws ModelException when there is none of that name
+   */
+  public Beam beam(String name) {
+    return Optional.ofNullable(beams.get(name))
+        .orElseThrow(() -> unknown("beam", name, beams.keySet()));
+  }
+
+  /**
+   * The length of a beam between its nodes.
+   *
+   * @param beam one of this frame's beams
+   * @return its length [m]
+   */
+  public double length(Beam beam) {
+    return node(beam.start()).at().distance(node(beam.end()).at());
+  }
+
+  /**
+   * The same frame on other supports.
+   *
+   * @param others the supports
+   * @return the frame on them
+   */
+  public Frame on(List<Support> others) {
+    Builder builder = in(plane);
+    nodes.values().forEach(builder::node);
+    beams.values().forEach(builder::beam);
+    others.forEach(builder::support);
+    return builder.build();
+  }
+
+  @Override
+  public String toString() {
+    return "Frame in "
+        + plane.name().toLowerCase(java.util.Locale.ROOT)
+        + ": "
+        + nodes.size()
+        + " nodes, "
+        + beams.size()
+        + " beams, "
+        + supports.size()
+        + " supports";
+  }
+
+  private static ModelException unknown(String what, String name, Iterable<String> known) {
+    return new ModelException(
+        "there is no " + what + " named " + name + "; there are " + String.join(", ", known));
+  }
+
+  private void refuseEmpty() {
+    if (beams.isEmpty()) {
+      throw new ModelException("the frame has no beams");
+    }
+  }
+
+  private void refuseUnknownNodes() {
+    for (Beam beam : beams.values()) {
+      node(beam.start());
+      node(beam.end());
+    }
+    supports.forEach(support -> node(support.node()));
+  }
+
+  private void refuseOffPlane(Node node) {
+    double level = plane.toFrame(nodes.values().iterator().next().at())[2];
+    double off = plane.toFrame(node.at())[2] - level;
+    if (Math.abs(off) > FLATNESS) {
+      throw new ModelException(
+          "node " + node.name() + " lies " + Scale.MM.show(off) + " out of the frame's plane");
+    }
+  }
+
+  private void refuseCoupled(Beam beam) {
+    beam.section()
+        .unfitForFlatFrame()
+        .ifPresent(
+            reason -> {
+              throw new ModelException("beam " + beam.name() + " cannot be used: " + reason);
+            });
+  }
+
+  private void refuseCoincident() {
+    for (Beam beam : beams.values()) {
+      if (length(beam) < FLATNESS) {
+        throw new ModelException(
+            "beam "
+                + beam.name()
+                + " is "
+                + Scale.MM.show(length(beam))
+                + " long: its nodes "
+                + beam.start()
+                + " and "
+                + beam.end()
+                + " are at the same place");
+      }
+    }
+  }
+
+  /** Collects the parts of a frame. */
+  public static final class Builder {
+    private final Plane plane;
+    private final Map<String, Node> nodes = new LinkedHashMap<>();
+    private final Map<String, Beam> beams = new LinkedHashMap<>();
+    private final List<Support> supports = new ArrayList<>();
+
+    private Builder(Plane plane) {
+      this.plane = plane;
+    }
+
+    /**
+     * Adds a node.
+     *
+     * @param node the node
+     * @return this builder
+     */
+    public Builder node(Node node) {
+      if (nodes.putIfAbsent(node.name(), node) != null) {
+        throw new ModelException("two nodes are named " + node.name());
+      }
+      return this;
+    }
+
+    /**
+     * Adds a node.
+     *
+     * @param name its name
+     * @param at its place in vehicle axes
+     * @return this builder
+     */
+    public Builder node(String name, Point at) {
+      return node(new Node(name, at));
+    }
+
+    /**
+     * Adds a beam.
+     *
+     * @param beam the beam
+     * @return this builder
+     */
+    public Builder beam(Beam beam) {
+      if (beams.putIfAbsent(beam.name(), beam) != null) {
+        throw new ModelException("two beams are named " + beam.name());
+      }
+      return this;
+    }
+
+    /**
+     * Adds a support.
+     *
+     * @param support the support
+     * @return this builder
+     */
+    public Builder support(Support support) {
+      supports.add(support);
+      return this;
+    }
+
+    /**
+     * Checks everything and makes the frame.
+     *
+     * @return the frame
+     * @throws ModelException naming the part that is wrong
+     */
+    public Frame build() {
+      return new Frame(this);
+    }
+  }
+}

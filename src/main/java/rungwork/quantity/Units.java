@@ -1,0 +1,102 @@
+package rungwork.quantity;
+
+import java.util.EnumMap;
+import java.util.Map;
+import rungwork.fault.Scale;
+
+/** The reader's choice of units: one of the two for a whole notebook, never mixed in one table. */
+public enum Units {
+  /** mm, kN, kN·m, MPa, cm², kg, g. */
+  METRIC(metric()),
+  /** in, lbf, lbf·ft, ksi, in², lb, g. */
+  INCH_POUND(inchPound());
+
+  private static final int DIGITS = 4;
+  private final Map<Kind, Scale> scales;
+
+  Units(Map<Kind, Scale> scales) {
+    this.scales = scales;
+  }
+
+  /**
+   * How a kind of number is written in these units.
+   *
+   * @param kind what the number measures
+   * @return its unit and size
+   */
+  public Scale scale(Kind kind) {
+    return scales.get(kind);
+  }
+
+  /**
+   * A number with its unit, four significant digits.
+   *
+   * @param kind what the number measures
+   * @param si the value in SI units
+   * @return for example {@code 12.40 kN}
+   */
+  public String show(Kind kind, double si) {
+    return scale(kind).show(si, DIGITS);
+  }
+
+  private static Map<Kind, Scale> metric() {
+    Map<Kind, Scale> map = shared();
+    map.put(Kind.LENGTH, Scale.MM);
+    map.put(Kind.AREA, new Scale("cm²", 1e-4));
+    map.put(Kind.SECOND_MOMENT, new Scale("cm⁴", 1e-8));
+    map.put(Kind.SECTION_MODULUS, new Scale("cm³", 1e-6));
+    map.put(Kind.WARPING_CONSTANT, new Scale("cm⁶", 1e-12));
+    map.put(Kind.FORCE, Scale.KN);
+    map.put(Kind.MOMENT, new Scale("kN·m", 1e3));
+    map.put(Kind.LINE_LOAD, new Scale("N/m", 1));
+    map.put(Kind.STRESS, Scale.MPA);
+    map.put(Kind.MODULUS, new Scale("GPa", 1e9));
+    map.put(Kind.MASS, Scale.KG);
+    map.put(Kind.MASS_PER_LENGTH, new Scale("kg/m", 1));
+    map.put(Kind.DENSITY, new Scale("kg/m³", 1));
+    map.put(Kind.INERTIA, new Scale("kg·m²", 1));
+    map.put(Kind.SPEED, new Scale("km/h", 1 / 3.6));
+    map.put(Kind.ENERGY, new Scale("kJ", 1e3));
+    map.put(Kind.STIFFNESS, new Scale("N/mm", 1e3));
+    map.put(Kind.ROTATIONAL_STIFFNESS, new Scale("N·m/deg", 180 / Math.PI));
+    return map;
+  }
+
+  private static Map<Kind, Scale> inchPound() {
+    double inch = 0.0254;
+    double pound = 0.45359237;
+    double poundForce = pound * Scale.G.inSi();
+    Map<Kind, Scale> map = shared();
+    map.put(Kind.LENGTH, new Scale("in", inch));
+    map.put(Kind.AREA, new Scale("in²", inch * inch));
+    map.put(Kind.SECOND_MOMENT, new Scale("in⁴", Math.pow(inch, 4)));
+    map.put(Kind.SECTION_MODULUS, new Scale("in³", Math.pow(inch, 3)));
+    map.put(Kind.WARPING_CONSTANT, new Scale("in⁶", Math.pow(inch, 6)));
+    map.put(Kind.FORCE, new Scale("lbf", poundForce));
+    map.put(Kind.MOMENT, new Scale("lbf·ft", poundForce * 12 * inch));
+    map.put(Kind.LINE_LOAD, new Scale("lbf/ft", poundForce / (12 * inch)));
+    map.put(Kind.STRESS, new Scale("ksi", 1000 * poundForce / (inch * inch)));
+    map.put(Kind.MODULUS, new Scale("ksi", 1000 * poundForce / (inch * inch)));
+    map.put(Kind.MASS, new Scale("lb", pound));
+    map.put(Kind.MASS_PER_LENGTH, new Scale("lb/ft", pound / (12 * inch)));
+    map.put(Kind.DENSITY, new Scale("lb/in³", pound / Math.pow(inch, 3)));
+    map.put(Kind.INERTIA, new Scale("lb·ft²", pound * Math.pow(12 * inch, 2)));
+    map.put(Kind.SPEED, new Scale("mph", 0.44704));
+    map.put(Kind.ENERGY, new Scale("ft·lbf", poundForce * 12 * inch));
+    map.put(Kind.STIFFNESS, new Scale("lbf/in", poundForce / inch));
+    map.put(
+        Kind.ROTATIONAL_STIFFNESS, new Scale("lbf·ft/deg", poundForce * 12 * inch * 180 / Math.PI));
+    return map;
+  }
+
+  private static Map<Kind, Scale> shared() {
+    Map<Kind, Scale> map = new EnumMap<>(Kind.class);
+    map.put(Kind.NUMBER, Scale.NUMBER);
+    map.put(Kind.RATIO, Scale.NUMBER);
+    map.put(Kind.ACCELERATION, Scale.G);
+    map.put(Kind.ANGULAR_ACCELERATION, new Scale("rad/s²", 1));
+    map.put(Kind.TIME, new Scale("ms", 1e-3));
+    map.put(Kind.ANGLE, new Scale("deg", Math.PI / 180));
+    return map;
+  }
+}

@@ -1,0 +1,33 @@
+package rungwork.section;
+
+/**
+ * Properties of a cross-section about its centroid, in the section's axes: y to the left, z up.
+ *
+ * @param area A [m²]
+ * @param iy second moment for bending about y, ∫z² dA [m⁴]
+ * @param iz second moment for bending about z, ∫y² dA [m⁴]
+ * @param iyz product of inertia ∫yz dA [m⁴]
+ * @param it torsion constant, free to warp [m⁴]
+ * @param wely elastic modulus for bending about y, the smaller of both edges [m³]
+ * @param welz elastic modulus for bending about z, the smaller of both edges [m³]
+ * @param wply plastic modulus for bending about y [m³]
+ * @param wplz plastic modulus for bending about z [m³]
+ * @param shearY area that carries shear along y [m²]
+ * @param shearZ area that carries shear along z [m²]
+ * @param shearCentreY shear centre from the centroid along y [m]
+ * @param shearCentreZ shear centre from the centroid along z [m]
+ */
+public record Properties(
+    double area,
+    double iy,
+    double iz,
+    double iyz,
+    double it,
+    double wely,
+    double welz,
+    double wply,
+    double wplz,
+    double shearY,
+    double shearZ,
+    double shearCentreY,
+    double shearCentreZ) {}

@@ -1,0 +1,17 @@
+package rungwork.section;
+
+/**
+ * A point of a cross-section where the stress is worth knowing.
+ *
+ * <p>Normal stress there: σ = N/A + My·z/Iy − Mz·y/Iz. Shear stress along the wall there: τ =
+ * Vy·perVy + Vz·perVz + T·perT.
+ *
+ * @param name where it is, such as {@code top left corner}
+ * @param y from the centroid [m]
+ * @param z from the centroid [m]
+ * @param perVy shear stress for a unit shear force along y through the shear centre [1/m²]
+ * @param perVz shear stress for a unit shear force along z through the shear centre [1/m²]
+ * @param perT shear stress for a unit torque, free to warp [1/m³]
+ */
+public record StressPoint(
+    String name, double y, double z, double perVy, double perVz, double perT) {}
