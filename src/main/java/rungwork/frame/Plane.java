@@ -1,5 +1,8 @@
 package rungwork.frame;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * The plane that a flat frame lies in, with the frame's own axes p, q (in the plane) and n (its
  * normal), right-handed. This is the one place where vehicle axes and frame axes meet.
@@ -74,5 +77,21 @@ public enum Plane {
     vehicle[vehicleAxis[1]] = q;
     vehicle[vehicleAxis[2]] = normalSign * n;
     return vehicle;
+  }
+
+  /**
+   * Which motion of the vehicle each motion of the frame is, apart from its sign.
+   *
+   * @return six motions: along p, q, n, then turning about p, q, n
+   */
+  public List<Freedom> motions() {
+    List<Freedom> motions = new ArrayList<>();
+    for (int axis : vehicleAxis) {
+      motions.add(Freedom.values()[axis]);
+    }
+    for (int axis : vehicleAxis) {
+      motions.add(Freedom.values()[3 + axis]);
+    }
+    return List.copyOf(motions);
   }
 }

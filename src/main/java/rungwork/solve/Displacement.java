@@ -1,0 +1,26 @@
+package rungwork.solve;
+
+import rungwork.fault.Scale;
+
+/**
+ * How far a place moves and turns, in vehicle axes.
+ *
+ * @param ux forward [m]
+ * @param uy to the left [m]
+ * @param uz up [m]
+ * @param rx turn about x, right-handed [rad]
+ * @param ry turn about y, right-handed (positive: nose down) [rad]
+ * @param rz turn about z, right-handed (positive: nose to the left) [rad]
+ */
+public record Displacement(double ux, double uy, double uz, double rx, double ry, double rz) {
+  private static final Scale TURN = new Scale("mrad", 1e-3);
+
+  @Override
+  public String toString() {
+    return "moves ("
+        + String.join(", ", Scale.MM.show(ux), Scale.MM.show(uy), Scale.MM.show(uz))
+        + "), turns ("
+        + String.join(", ", TURN.show(rx), TURN.show(ry), TURN.show(rz))
+        + ")";
+  }
+}

@@ -1,0 +1,138 @@
+package rungwork.solve;
+
+import java.util.Arrays;
+import java.util.Locale;
+import rungwork.fault.SolveException;
+import rungwork.frame.Frame;
+import rungwork.frame.LoadCase;
+import rungwork.frame.Plane;
+import rungwork.frame.Wrench;
+
+/** What a frame does under a load case. Immutable. */
+public final class Response {
+  private final Structure structure;
+  private final LoadCase loadCase;
+  private final Loading loading;
+  private final Solution solution;
+  private final double[] unbalanced;
+  private final double residual;
+
+  Response(Structure structure, LoadCase loadCase, Loading loading, Solution solution) {
+    this.structure = structure;
+    this.loadCase = loadCase;
+    this.loading = loading;
+    this.solution = solution;
+    unbalanced = solution.unbalanced();
+    residual = solution.imbalance(unbalanced);
+    if (!(residual <= Solver.LARGEST_RESIDUAL)) {
+      throw new SolveException(
+          String.format(
+              Locale.ROOT,
+              "load case %s is out of balance by %.1e of its load; at most %.0e is accepted: the"
+                  + " frame is nearly a mechanism, or its stiffnesses differ too much",
+              loadCase.name(),
+              residual,
+              Solver.LARGEST_RESIDUAL));
+    }
+  }
+
+  /**
+   * The frame.
+   *
+   * @return the frame that was solved
+   */
+  public Frame frame() {
+    return structure.frame();
+  }
+
+  /**
+   * The load case.
+   *
+   * @return the load case that was solved
+   */
+  public LoadCase loadCase() {
+    return loadCase;
+  }
+
+  /**
+   * How far a node moves.
+   *
+   * @param node its name
+   * @return its motion in vehicle axes
+   */
+  public Displacement displacement(String node) {
+    int first = 6 * structure.node(node);
+    return displacement(Arrays.copyOfRange(solution.motions(), first, first + 6));
+  }
+
+  /**
+   * What the supports do to a node, springs included.
+   *
+   * @param node its name
+   * @return force and moment on the frame at that node, in vehicle axes; zero where nothing holds
+   */
+  public Wrench reaction(String node) {
+    int first = 6 * structure.node(node);
+    double[] reaction = new double[6];
+    for (int i = 0; i < 6; i++) {
+      int motion = first + i;
+      reaction[i] =
+          structure.held(motion)
+              ? -unbalanced[motion]
+              : -structure.spring(motion) * solution.motions()[motion];
+    }
+    Plane plane = structure.frame().plane();
+    double[] force = plane.toVehicle(reaction[0], reaction[1], reaction[2]);
+    double[] moment = plane.toVehicle(reaction[3], reaction[4], reaction[5]);
+    return new Wrench(force[0], force[1], force[2], moment[0], moment[1], moment[2]);
+  }
+
+  /**
+   * The internal forces along a beam.
+   *
+   * @param beam its name
+   * @return its internal forces; T about the line of shear centres
+   */
+  public BeamForces forces(String beam) {
+    int index = structure.member(beam);
+    return new BeamForces(
+        structure.members().get(index), solution.endForces(index), loading.line(index));
+  }
+
+  /**
+   * How far a point of a beam's line of centroids moves: exact for a uniform load.
+   *
+   * @param beam its name
+   * @param fraction of the length, 0 at the start and 1 at the end [1]
+   * @return the motion there in vehicle axes
+   */
+  public Displacement deflection(String beam, double fraction) {
+    int index = structure.member(beam);
+    Member member = structure.members().get(index);
+    Deflection shape = new Deflection(member, solution.endMotions(index), loading.line(index));
+    return displacement(shape.at(fraction));
+  }
+
+  /**
+   * The equilibrium audit: at every node, what members, springs and loads leave out of balance, the
+   * largest over the sum of the loads (moments over the frame's size).
+   *
+   * @return the residual, at most 1e-9 [1]
+   */
+  public double residual() {
+    return residual;
+  }
+
+  private Displacement displacement(double[] motion) {
+    Plane plane = structure.frame().plane();
+    double[] u = plane.toVehicle(motion[0], motion[1], motion[2]);
+    double[] r = plane.toVehicle(motion[3], motion[4], motion[5]);
+    return new Displacement(u[0], u[1], u[2], r[0], r[1], r[2]);
+  }
+
+  @Override
+  public String toString() {
+    return String.format(
+        Locale.ROOT, "Response to %s: residual %.1e of the load", loadCase.name(), residual);
+  }
+}

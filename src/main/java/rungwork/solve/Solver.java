@@ -1,0 +1,65 @@
+package rungwork.solve;
+
+import java.util.List;
+import java.util.stream.Stream;
+import rungwork.fault.ModelException;
+import rungwork.fault.SolveException;
+import rungwork.frame.Frame;
+import rungwork.frame.LoadCase;
+
+/**
+ * Solves a frame for any number of load cases with one factorisation: direct stiffness, first order
+ * (small motions, equilibrium on the undeformed frame), linear elastic.
+ */
+public final class Solver {
+  /** Out-of-balance over load above which a result is refused [1]. */
+  static final double LARGEST_RESIDUAL = 1e-9;
+
+  private final Structure structure;
+  private final List<Equations> actions;
+
+  private Solver(Structure structure) {
+    this.structure = structure;
+    actions = Stream.of(Action.values()).map(action -> new Equations(structure, action)).toList();
+  }
+
+  /**
+   * Prepares a frame: assembles and factorises plane action and grillage action.
+   *
+   * @param frame the frame on its supports
+   * @return a solver for it
+   * @throws ModelException when nothing holds the frame
+   * @throws SolveException when it is a mechanism, naming a node and its motion
+   */
+  public static Solver of(Frame frame) {
+    if (frame.supports().isEmpty()) {
+      throw new ModelException(
+          "nothing holds the frame: give it supports, or balance the loads by inertia");
+    }
+    return new Solver(new Structure(frame));
+  }
+
+  /**
+   * Solves one load case.
+   *
+   * @param loadCase the loads
+   * @return what the frame does
+   * @throws ModelException when a load is on a node or beam that the frame lacks
+   * @throws SolveException when more than 1e-9 of the load is out of balance
+   */
+  public Response solve(LoadCase loadCase) {
+    Loading loading = new Loading(structure, loadCase);
+    Solution solution = Solution.of(structure, actions, loading);
+    return new Response(structure, loadCase, loading, solution);
+  }
+
+  /**
+   * Solves several load cases.
+   *
+   * @param loadCases the load cases
+   * @return a response for each, in their order
+   */
+  public List<Response> solve(List<LoadCase> loadCases) {
+    return loadCases.stream().map(this::solve).toList();
+  }
+}

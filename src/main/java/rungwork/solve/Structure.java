@@ -1,0 +1,112 @@
+package rungwork.solve;
+
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import rungwork.frame.Frame;
+import rungwork.frame.Freedom;
+import rungwork.frame.Node;
+import rungwork.frame.Support;
+
+/** A frame with its places counted: node i has the motions 6i to 6i + 5 in frame axes. */
+final class Structure {
+  private final Frame frame;
+  private final List<Node> nodes;
+  private final List<Member> members;
+  private final Map<String, Integer> nodeIndex = new HashMap<>();
+  private final Map<String, Integer> memberIndex = new HashMap<>();
+  private final boolean[] held;
+  private final double[] springs;
+  private final double size;
+
+  Structure(Frame frame) {
+    this.frame = frame;
+    nodes = frame.nodes();
+    members = frame.beams().stream().map(beam -> new Member(frame, beam)).toList();
+    nodes.forEach(node -> nodeIndex.put(node.name(), nodeIndex.size()));
+    members.forEach(member -> memberIndex.put(member.beam().name(), memberIndex.size()));
+    held = new boolean[6 * nodes.size()];
+    springs = new double[6 * nodes.size()];
+    frame.supports().forEach(this::hold);
+    size = nodes.stream().mapToDouble(n -> n.at().distance(nodes.get(0).at())).max().orElse(0);
+  }
+
+  private void hold(Support support) {
+    List<Freedom> motions = frame.plane().motions();
+    int first = 6 * node(support.node());
+    support.held().forEach(freedom -> held[first + motions.indexOf(freedom)] = true);
+    support
+        .springs()
+        .forEach((freedom, stiffness) -> springs[first + motions.indexOf(freedom)] += stiffness);
+  }
+
+  Frame frame() {
+    return frame;
+  }
+
+  List<Node> nodes() {
+    return nodes;
+  }
+
+  List<Member> members() {
+    return members;
+  }
+
+  /** Motions of all nodes together. */
+  int motions() {
+    return held.length;
+  }
+
+  boolean held(int motion) {
+    return held[motion];
+  }
+
+  /** Stiffness of the spring against a motion; zero where there is none [N/m or N·m/rad]. */
+  double spring(int motion) {
+    return springs[motion];
+  }
+
+  /** Distance of the node that is farthest from the first one [m]: it makes moments forces. */
+  double size() {
+    return size;
+  }
+
+  int node(String name) {
+    return nodeIndex.get(frame.node(name).name());
+  }
+
+  int member(String name) {
+    return memberIndex.get(frame.beam(name).name());
+  }
+
+  int start(Member member) {
+    return nodeIndex.get(member.beam().start());
+  }
+
+  int end(Member member) {
+    return nodeIndex.get(member.beam().end());
+  }
+
+  /** Adds what a member's nodes give to its ends, in its axes, to the forces on all nodes. */
+  void addEndForces(Member member, double[] ends, double[] all) {
+    double[] start = new double[6];
+    double[] end = new double[6];
+    member.addToNodes(ends, start, end);
+    for (int i = 0; i < 6; i++) {
+      all[6 * start(member) + i] += start[i];
+      all[6 * end(member) + i] += end[i];
+    }
+  }
+
+  /** The 12 motions of a member's nodes, picked from those of all nodes, in the member's axes. */
+  double[] endMotions(Member member, double[] all) {
+    double[] both = new double[Member.MOTIONS];
+    int[] places = {6 * start(member), 6 * end(member)};
+    for (int end = 0; end < 2; end++) {
+      double[] node = Arrays.copyOfRange(all, places[end], places[end] + 6);
+      System.arraycopy(member.toLocal(node), 0, both, 6 * end, 6);
+    }
+    return both;
+  }
+}
