@@ -1,0 +1,193 @@
+package rungwork.solve;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import rungwork.fault.ModelException;
+import rungwork.fault.SolveException;
+import rungwork.frame.Beam;
+import rungwork.frame.Frame;
+import rungwork.frame.Freedom;
+import rungwork.frame.Load;
+import rungwork.frame.LoadCase;
+import rungwork.frame.Plane;
+import rungwork.frame.Point;
+import rungwork.frame.Release;
+import rungwork.frame.Support;
+import rungwork.frame.Wrench;
+
+class SolverTest {
+  private static final double E = 200e9;
+  private static final double G = 80e9;
+  private static final Stocks.Shape SHAPE = new Stocks.Shape(2e-4, 4e-8, 3e-8, 6e-8);
+  private static final double L = 1.5;
+  private static final double EXACT = 1e-10;
+
+  private static Frame.Builder beamOf(double length) {
+    return Frame.in(Plane.PLAN)
+        .node("A", new Point(0, 0, 0.3))
+        .node("B", new Point(length, 0, 0.3))
+        .beam(Beam.rigid("beam", "A", "B", new Stocks(E, G).with(SHAPE)));
+  }
+
+  private static Response cantilever(Load... loads) {
+    Frame frame = beamOf(L).support(Support.fixed("A")).build();
+    return Solver.of(frame).solve(LoadCase.of("tip", loads));
+  }
+
+  private static void assertClose(double expected, double actual) {
+    assertEquals(expected, actual, EXACT * Math.abs(expected) + 1e-15);
+  }
+
+  @Test
+  void a_cantilever_tip_deflects_by_PL3_over_3EI_both_ways() {
+    Displacement tip =
+        cantilever(new Load.AtNode("B", Wrench.force(0, 100, -70))).displacement("B");
+    assertClose(100 * L * L * L / (3 * E * SHAPE.iz()), tip.uy());
+    assertClose(100 * L * L / (2 * E * SHAPE.iz()), tip.rz());
+    assertClose(-70 * L * L * L / (3 * E * SHAPE.iy()), tip.uz());
+    assertClose(70 * L * L / (2 * E * SHAPE.iy()), tip.ry());
+  }
+
+  @Test
+  void a_cantilever_stretches_and_twists() {
+    Displacement tip =
+        cantilever(new Load.AtNode("B", new Wrench(5e3, 0, 0, 40, 0, 0))).displacement("B");
+    assertClose(5e3 * L / (E * SHAPE.area()), tip.ux());
+    assertClose(40 * L / (G * SHAPE.it()), tip.rx());
+  }
+
+  @Test
+  void internal_forces_have_the_signs_of_the_frame_room() {
+    BeamForces forces =
+        cantilever(new Load.AtNode("B", new Wrench(10, 20, 30, 40, 50, 60))).forces("beam");
+    InternalForces end = forces.at(1);
+    assertClose(10, end.n());
+    assertClose(20, end.vy());
+    assertClose(30, end.vz());
+    assertClose(40, end.t());
+    assertClose(50, end.my());
+    assertClose(60, end.mz());
+    InternalForces start = forces.at(0);
+    assertClose(50 - 30 * L, start.my());
+    assertClose(60 + 20 * L, start.mz());
+  }
+
+  @Test
+  void a_support_takes_the_load_and_its_moment() {
+    Wrench reaction = cantilever(new Load.AtNode("B", Wrench.force(0, 20, 30))).reaction("A");
+    assertClose(-20, reaction.fy());
+    assertClose(-30, reaction.fz());
+    assertClose(30 * L, reaction.my());
+    assertClose(-20 * L, reaction.mz());
+  }
+
+  @Test
+  void a_simple_beam_under_a_uniform_load_sags_by_5wL4_over_384EI() {
+    Frame frame =
+        beamOf(L)
+            .support(
+                Support.holding("A", Freedom.UX, Freedom.UY, Freedom.UZ, Freedom.RX, Freedom.RZ))
+            .support(Support.holding("B", Freedom.UY, Freedom.UZ))
+            .build();
+    Response response =
+        Solver.of(frame).solve(LoadCase.of("own", new Load.AlongBeam("beam", 0, 0, -800)));
+    double sag = 5 * 800 * Math.pow(L, 4) / (384 * E * SHAPE.iy());
+    assertClose(-sag, response.deflection("beam", 0.5).uz());
+    assertClose(-800 * L * L / 8, response.forces("beam").at(0.5).my());
+    assertEquals(List.of(0.0, 0.5, 1.0), response.forces("beam").stations());
+  }
+
+  @Test
+  void a_clamped_beam_carries_wL2_over_12_at_its_ends() {
+    Frame frame = beamOf(L).support(Support.fixed("A")).support(Support.fixed("B")).build();
+    Response response =
+        Solver.of(frame).solve(LoadCase.of("own", new Load.AlongBeam("beam", 0, 700, -800)));
+    assertClose(800 * L * L / 12, response.forces("beam").at(0).my());
+    assertClose(-800 * L * L / 24, response.forces("beam").at(0.5).my());
+    assertClose(700 * L * L / 12, response.forces("beam").at(1).mz());
+    assertClose(
+        -800 * Math.pow(L, 4) / (384 * E * SHAPE.iy()), response.deflection("beam", 0.5).uz());
+  }
+
+  @Test
+  void a_released_end_passes_no_moment_on() {
+    Frame frame =
+        Frame.in(Plane.PLAN)
+            .node("A", new Point(0, 0, 0))
+            .node("B", new Point(L, 0, 0))
+            .beam(
+                Beam.rigid("beam", "A", "B", new Stocks(E, G).with(SHAPE))
+                    .released(
+                        Set.of(), Set.of(Release.IN_PLANE_BENDING, Release.OUT_OF_PLANE_BENDING)))
+            .support(Support.fixed("A"))
+            .support(Support.fixed("B"))
+            .build();
+    Response response =
+        Solver.of(frame).solve(LoadCase.of("own", new Load.AlongBeam("beam", 0, -300, -800)));
+    InternalForces start = response.forces("beam").at(0);
+    assertClose(800 * L * L / 8, start.my());
+    assertClose(300 * L * L / 8, -start.mz());
+    assertEquals(0, response.forces("beam").at(1).my(), 1e-9);
+    Displacement end = response.deflection("beam", 1);
+    assertClose(-800 * Math.pow(L, 3) / (48 * E * SHAPE.iy()), end.ry());
+    assertEquals(0, response.displacement("B").ry());
+  }
+
+  @Test
+  void a_spring_gives_way_by_its_stiffness() {
+    Frame frame =
+        beamOf(L).support(Support.fixed("A")).support(Support.spring("B", Freedom.UZ, 5e3)).build();
+    Response response =
+        Solver.of(frame).solve(LoadCase.of("tip", new Load.AtNode("B", Wrench.force(0, 0, -70))));
+    double stiffness = 5e3 + 3 * E * SHAPE.iy() / Math.pow(L, 3);
+    assertClose(-70 / stiffness, response.displacement("B").uz());
+    assertClose(5e3 * 70 / stiffness, response.reaction("B").fz());
+  }
+
+  @Test
+  void a_frame_without_supports_is_refused() {
+    ModelException refusal = assertThrows(ModelException.class, () -> Solver.of(beamOf(L).build()));
+    assertEquals(
+        "nothing holds the frame: give it supports, or balance the loads by inertia",
+        refusal.getMessage());
+  }
+
+  @Test
+  void a_node_that_nothing_stops_from_turning_is_named() {
+    Beam left = Beam.rigid("left", "A", "B", Stocks.TUBE);
+    Beam right = Beam.rigid("right", "B", "C", Stocks.TUBE);
+    Frame frame =
+        Frame.in(Plane.PLAN)
+            .node("A", new Point(0, 0, 0))
+            .node("B", new Point(1, 0, 0))
+            .node("C", new Point(2, 0, 0))
+            .beam(left.released(Set.of(), Set.of(Release.IN_PLANE_BENDING)))
+            .beam(right.released(Set.of(Release.IN_PLANE_BENDING), Set.of()))
+            .support(Support.fixed("A"))
+            .support(Support.fixed("C"))
+            .build();
+    SolveException refusal = assertThrows(SolveException.class, () -> Solver.of(frame));
+    assertEquals(
+        "nothing resists node B turning about z (in the frame's plane): hold it by a support, or"
+            + " join a beam to it there",
+        refusal.getMessage());
+  }
+
+  @Test
+  void a_frame_free_to_swing_about_one_support_is_named_by_its_turn() {
+    Frame frame =
+        beamOf(L)
+            .support(
+                Support.holding("A", Freedom.UX, Freedom.UY, Freedom.UZ, Freedom.RX, Freedom.RY))
+            .build();
+    SolveException refusal = assertThrows(SolveException.class, () -> Solver.of(frame));
+    assertEquals(
+        "nothing resists node A turning about z (in the frame's plane): hold it by a support, or"
+            + " join a beam to it there",
+        refusal.getMessage());
+  }
+}
