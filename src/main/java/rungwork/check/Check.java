@@ -1,13 +1,15 @@
 package rungwork.check;
 
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * One question asked of one part under one load case, with its answer and the working behind it.
  *
  * @param what what was checked, such as {@code combined stress}
  * @param part the part, such as {@code front crossmember}
- * @param where the place on it, such as {@code 0.120 m from its left end, top left corner}
+ * @param where the place on it in words without units, such as {@code at front left, top left
+ *     corner}
  * @param loadCase the load case's name
  * @param basis limit state and factors inside
  * @param verdict what was found
@@ -28,5 +30,33 @@ public record Check(
   /** Copies the working. */
   public Check {
     working = List.copyOf(working);
+  }
+
+  /**
+   * Demand over capacity, also where the formula ran outside its range.
+   *
+   * @return the utilisation [1], or nothing when it was not checked
+   */
+  public OptionalDouble utilisation() {
+    return verdict.numbers().stream().mapToDouble(Verdict.Measured::utilisation).findFirst();
+  }
+
+  /**
+   * Whether the demand is above the capacity. A number over 1 from a formula outside its range
+   * counts too: it can support no pass.
+   *
+   * @return true when it does not pass
+   */
+  public boolean fails() {
+    return utilisation().orElse(0) > 1;
+  }
+
+  /**
+   * Whether demand and capacity were compared within the formula's range.
+   *
+   * @return false when it was not checked, or outside its range
+   */
+  public boolean made() {
+    return verdict instanceof Verdict.Measured;
   }
 }

@@ -3,13 +3,28 @@ package rungwork.check;
 /** What a check guards against. Bases do not mix: orders of failure rank only within one. */
 public enum LimitState {
   /** First fibre at yield, or loss of stability by a yield-based rule. */
-  YIELD,
+  YIELD("yield"),
   /** Rupture or collapse. */
-  ULTIMATE,
+  ULTIMATE("ultimate"),
   /** A maker's or a regulation's rating. */
-  RATING,
+  RATING("rating"),
   /** Repeated load. */
-  FATIGUE,
+  FATIGUE("fatigue"),
   /** A limit on shape or proportion that a formula's range needs. */
-  PROPORTION
+  PROPORTION("limit of proportion");
+
+  private final String words;
+
+  LimitState(String words) {
+    this.words = words;
+  }
+
+  /**
+   * The limit state in words.
+   *
+   * @return for example {@code limit of proportion}
+   */
+  public String words() {
+    return words;
+  }
 }

@@ -1,8 +1,26 @@
 /**
- * The check sheet: what was asked of each part, and what was found. Thin; grows.
+ * The check sheet: what was asked of each part, what was found, and the working behind it.
  *
- * <p>Reading order: {@link rungwork.check.Check}, {@link rungwork.check.Verdict}, {@link
- * rungwork.check.Basis}, {@link rungwork.check.Formula}, {@link rungwork.check.Step}.
+ * <p>A {@link rungwork.check.Check} is one question with its answer: what was checked, where, under
+ * which load case, on which basis, demand, capacity, working, source, caution. A {@link
+ * rungwork.check.CheckSheet} puts them in order, worst first, and never hides that something could
+ * not be checked. No answer is ever "OK": the best one reads <em>meets the checks made; not
+ * checked: …</em>.
+ *
+ * <p><b>Working.</b> A {@link rungwork.check.Formula} stands once, beside its source; a {@link
+ * rungwork.check.Step} is that formula with numbers. The check's figures come from the same steps
+ * that the reader sees. Text is made from them when asked for, never during a calculation.
+ *
+ * <p><b>Conventions.</b> SI doubles inside; signs of internal forces as in {@link rungwork.frame}.
+ * Section axes y (in the frame's plane) and z (along its normal); where a rule speaks of strong and
+ * weak axis, the working numbers them 1 and 2. Load factors are in the load case, the {@link
+ * rungwork.check.DesignFactor} divides the capacity.
+ *
+ * <p>Reading order: {@link rungwork.check.Symbol}, {@link rungwork.check.Formula}, {@link
+ * rungwork.check.Step}, {@link rungwork.check.Verdict}, {@link rungwork.check.Basis} with {@link
+ * rungwork.check.LimitState} and {@link rungwork.check.DesignFactor}, {@link rungwork.check.Check},
+ * {@link rungwork.check.CheckSheet} with {@link rungwork.check.Caution}, {@link
+ * rungwork.check.Member}.
  *
  * <p>This room must not know pages or pictures.
  */
