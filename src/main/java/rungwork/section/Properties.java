@@ -30,4 +30,43 @@ public record Properties(
     double shearY,
     double shearZ,
     double shearCentreY,
-    double shearCentreZ) {}
+    double shearCentreZ) {
+
+  /** The properties of an outline about its centroid, and of its walls. */
+  static Properties of(Outline centred, ShearTorsion rest) {
+    Moments moments = centred.moments();
+    return new Properties(
+        moments.area(),
+        moments.zz(),
+        moments.yy(),
+        moments.yz(),
+        rest.it(),
+        moments.zz() / centred.reach(Spot::z),
+        moments.yy() / centred.reach(Spot::y),
+        centred.plasticModulus(),
+        centred.turned(Turn.QUARTER).plasticModulus(),
+        rest.shear().y(),
+        rest.shear().z(),
+        rest.centre().y(),
+        rest.centre().z());
+  }
+
+  Properties turned(Turn turn) {
+    boolean swaps = turn.swapsAxes();
+    Spot centre = turn.of(new Spot(shearCentreY, shearCentreZ));
+    return new Properties(
+        area,
+        swaps ? iz : iy,
+        swaps ? iy : iz,
+        -iyz,
+        it,
+        swaps ? welz : wely,
+        swaps ? wely : welz,
+        swaps ? wplz : wply,
+        swaps ? wply : wplz,
+        swaps ? shearZ : shearY,
+        swaps ? shearY : shearZ,
+        centre.y(),
+        centre.z());
+  }
+}

@@ -2,26 +2,173 @@ package rungwork.section;
 
 import java.util.List;
 import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import rungwork.fault.Guard;
+import rungwork.fault.Scale;
+import rungwork.quantity.Quantities;
 
 /**
- * A cross-section in its own axes: y to the left, z up, seen against the beam's x, that is with x
- * coming towards the reader; the origin at the centroid.
+ * A cross-section in its own axes: y to the left, z up, seen along the beam's x, that is with x
+ * going away from the reader; the origin at the centroid.
  *
  * @param name such as {@code RHS 80x40x3}
  * @param properties about the centroid
  * @param points where stresses are worth knowing
- * @param walls flat parts with their width-to-thickness
+ * @param walls flat parts with their width-to-thickness; a solid bar has none
+ * @param torsion how it carries twist
+ * @param outline its exact outline; no loop when the section is known by its properties alone
  */
 public record Section(
-    String name, Properties properties, List<StressPoint> points, List<Wall> walls) {
+    String name,
+    Properties properties,
+    List<StressPoint> points,
+    List<Wall> walls,
+    Torsion torsion,
+    Outline outline) {
+
+  /** Two axes closer than this part of the section's size are one: rounding of double numbers. */
+  private static final double ROUNDING = 1e-6;
+
+  private static final String TURNED = " turned";
+
+  /** Refuses a section without a name; copies its lists. */
+  public Section {
+    name = Guard.name("section", name);
+    points = List.copyOf(points);
+    walls = List.copyOf(walls);
+  }
 
   /**
-   * Why a flat frame cannot take this section, if so: its centroid, shear centre or principal axes
-   * leave the frame's plane, so plane and grillage action would mix.
+   * A section that is known by its properties, without an outline; its torsion counts as not known.
+   *
+   * @param name its name
+   * @param properties about the centroid
+   * @param points where stresses are worth knowing
+   * @param walls flat parts
+   */
+  public Section(String name, Properties properties, List<StressPoint> points, List<Wall> walls) {
+    this(name, properties, points, walls, Torsion.OPEN, Outline.unknown());
+  }
+
+  /**
+   * A cold-formed rectangular tube, corners as EN 10219-2:2006 Annex B takes them: outside radius
+   * 2.0 t up to 6 mm wall, 2.5 t up to 10 mm, 3.0 t above, inside one wall less.
+   *
+   * @param height along z, outside
+   * @param width along y, outside
+   * @param wall t
+   * @return the section
+   */
+  public static Section rectangularTube(
+      Quantity<Length> height, Quantity<Length> width, Quantity<Length> wall) {
+    return RectangularTube.coldFormed(
+            Quantities.si("tube height", height),
+            Quantities.si("tube width", width),
+            Quantities.si("tube wall", wall))
+        .section();
+  }
+
+  /**
+   * A rectangular tube with a stated corner; the inside radius is one wall less, not below zero.
+   *
+   * @param height along z, outside
+   * @param width along y, outside
+   * @param wall t
+   * @param outsideRadius of the corners
+   * @return the section
+   */
+  public static Section rectangularTube(
+      Quantity<Length> height,
+      Quantity<Length> width,
+      Quantity<Length> wall,
+      Quantity<Length> outsideRadius) {
+    return RectangularTube.cornered(
+            Quantities.si("tube height", height),
+            Quantities.si("tube width", width),
+            Quantities.si("tube wall", wall),
+            Quantities.si("outside corner radius", outsideRadius))
+        .section();
+  }
+
+  /**
+   * A cold-formed square tube, corners as in {@link #rectangularTube}.
+   *
+   * @param side outside
+   * @param wall t
+   * @return the section
+   */
+  public static Section squareTube(Quantity<Length> side, Quantity<Length> wall) {
+    return rectangularTube(side, side, wall);
+  }
+
+  /**
+   * A hot-finished rectangular tube: outside radius 1.5 t, inside 1.0 t (EN 10210-2:2006, from
+   * memory).
+   *
+   * @param height along z, outside
+   * @param width along y, outside
+   * @param wall t
+   * @return the section
+   */
+  public static Section hotFinishedTube(
+      Quantity<Length> height, Quantity<Length> width, Quantity<Length> wall) {
+    return RectangularTube.hotFinished(
+            Quantities.si("tube height", height),
+            Quantities.si("tube width", width),
+            Quantities.si("tube wall", wall))
+        .section();
+  }
+
+  /**
+   * The section after a quarter turn: what pointed left points up.
+   *
+   * @return the same shape, laid on its other side
+   */
+  public Section turned() {
+    boolean again = name.endsWith(TURNED);
+    String newName = again ? name.substring(0, name.length() - TURNED.length()) : name + TURNED;
+    return turned(Turn.QUARTER, newName);
+  }
+
+  /**
+   * The section for the other hand: left and right changed.
+   *
+   * @return the mirror image
+   */
+  public Section mirrored() {
+    return turned(Turn.MIRROR, name);
+  }
+
+  private Section turned(Turn turn, String newName) {
+    return new Section(
+        newName,
+        properties.turned(turn),
+        points.stream().map(point -> point.turned(turn)).toList(),
+        walls.stream().map(wall -> wall.turned(turn)).toList(),
+        torsion,
+        outline.turned(turn));
+  }
+
+  /**
+   * Why a flat frame cannot take this section, if so: its shear centre or principal axes leave the
+   * frame's plane, so plane and grillage action would mix.
    *
    * @return the reason, or nothing when it fits
    */
   public Optional<String> unfitForFlatFrame() {
+    Properties p = properties;
+    if (Math.abs(p.iyz()) > ROUNDING * (p.iy() + p.iz())) {
+      double angle = Math.toDegrees(Math.atan2(-2 * p.iyz(), p.iz() - p.iy()) / 2);
+      return Optional.of(
+          "its principal axes stand %s° off the frame's plane; bending in the plane would push it out, which a flat frame cannot follow; use a tube, a flat bar or an upright channel"
+              .formatted(Scale.NUMBER.number(Math.abs(angle), 3)));
+    }
+    if (Math.abs(p.shearCentreZ()) > ROUNDING * Math.sqrt(p.area())) {
+      return Optional.of(
+          "its shear centre lies %s out of the frame's plane; bending would twist it, which a flat frame cannot follow; stand the web upright or box it"
+              .formatted(Scale.MM.show(Math.abs(p.shearCentreZ()), 3)));
+    }
     return Optional.empty();
   }
 }

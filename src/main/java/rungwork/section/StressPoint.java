@@ -14,4 +14,18 @@ package rungwork.section;
  * @param perT shear stress for a unit torque, free to warp [1/m³]
  */
 public record StressPoint(
-    String name, double y, double z, double perVy, double perVz, double perT) {}
+    String name, double y, double z, double perVy, double perVz, double perT) {
+
+  StressPoint turned(Turn turn) {
+    Spot place = turn.of(new Spot(y, z));
+    Spot shear = turn.of(new Spot(perVy, perVz));
+    String part = Label.part(name);
+    return new StressPoint(
+        Label.sided(place, part),
+        place.y(),
+        place.z(),
+        shear.y(),
+        shear.z(),
+        turn.handedness() * perT);
+  }
+}

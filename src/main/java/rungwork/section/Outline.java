@@ -1,0 +1,104 @@
+package rungwork.section;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+
+/**
+ * The exact outline of a cross-section. Its area integrals follow from its edge by Green's theorem,
+ * in closed form for lines and arcs.
+ *
+ * @param loops closed paths: the outer edge runs from y towards z, the edge of a bore the other way
+ *     round, so that it subtracts
+ */
+public record Outline(List<List<Segment>> loops) {
+  /** Halvings of the depth after which a level is known to the last bit of a double. */
+  private static final int HALVINGS = 60;
+
+  /** Copies its loops. */
+  public Outline {
+    loops = loops.stream().map(List::copyOf).toList();
+  }
+
+  /** An outline without any edge, of a section that is known by its properties alone. */
+  static Outline unknown() {
+    return new Outline(List.of());
+  }
+
+  /** A path run through backwards, as the edge of a bore. */
+  static List<Segment> bore(List<Segment> path) {
+    List<Segment> back = new ArrayList<>();
+    for (Segment piece : path) {
+      if (piece instanceof Arc arc) {
+        back.add(new Arc(arc.centre(), arc.radius(), arc.from() + arc.angle(), -arc.angle()));
+      } else {
+        back.add(new Line(piece.end(), piece.start()));
+      }
+    }
+    Collections.reverse(back);
+    return back;
+  }
+
+  Moments moments() {
+    return pieces().map(Segment::moments).reduce(Moments.NONE, Moments::plus);
+  }
+
+  Outline centred() {
+    Spot back = moments().centroid().times(-1);
+    return mapped(piece -> piece.moved(back));
+  }
+
+  /** The furthest that it reaches from the origin along an axis, on either side [m]. */
+  double reach(ToDoubleFunction<Spot> coordinate) {
+    return pieces()
+        .flatMap(piece -> piece.reaches().stream())
+        .mapToDouble(spot -> Math.abs(coordinate.applyAsDouble(spot)))
+        .max()
+        .orElse(0);
+  }
+
+  /**
+   * The plastic modulus for bending about y, ∫|z − level| dA about the level that halves the area
+   * [m³].
+   */
+  double plasticModulus() {
+    double low = -reach(Spot::z);
+    double high = -low;
+    double half = moments().area() / 2;
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = (low + high) / 2;
+      if (above(middle).area() > half) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    double level = (low + high) / 2;
+    Moments all = moments();
+    return 2 * above(level).moment() - (all.z() - level * all.area());
+  }
+
+  /** The same outline, laid differently. */
+  Outline turned(Turn turn) {
+    Outline turned = mapped(piece -> piece.turned(turn));
+    if (turn.handedness() > 0) {
+      return turned;
+    }
+    return new Outline(turned.loops.stream().map(Outline::bore).toList());
+  }
+
+  private Half above(double level) {
+    return pieces().map(piece -> piece.above(level)).reduce(Half.NONE, Half::plus);
+  }
+
+  private Outline mapped(Function<Segment, Segment> change) {
+    return new Outline(loops.stream().map(loop -> loop.stream().map(change).toList()).toList());
+  }
+
+  private Stream<Segment> pieces() {
+    return loops.stream().flatMap(List::stream);
+  }
+}

@@ -1,0 +1,60 @@
+package rungwork.section;
+
+import java.util.List;
+
+/**
+ * A thin-walled section as drawn, about any origin: its outline for everything that bending asks,
+ * its walls' centre lines for shear and torsion.
+ *
+ * @param name the section's name
+ * @param outline its exact outline
+ * @param strips its walls' centre lines
+ * @param marks where stresses are worth knowing
+ * @param flats its flat walls
+ * @param torsion how it carries twist
+ */
+record ThinShape(
+    String name,
+    Outline outline,
+    List<Strip> strips,
+    List<Mark> marks,
+    List<Wall> flats,
+    Torsion torsion) {
+
+  Section section() {
+    Spot centroid = outline.moments().centroid();
+    Spot back = centroid.times(-1);
+    ThinWalls walls = new ThinWalls(strips);
+    double it = walls.torsionConstant();
+    ShearTorsion rest =
+        new ShearTorsion(it, walls.shearAreas(), walls.shearCentre().minus(centroid));
+    Outline centred = outline.centred();
+    return new Section(
+        name,
+        Properties.of(centred, rest),
+        points(walls, it, back),
+        flats.stream().map(flat -> flat.moved(back)).toList(),
+        torsion,
+        centred);
+  }
+
+  private List<StressPoint> points(ThinWalls walls, double it, Spot back) {
+    Flow alongY = walls.shear(new Spot(1, 0));
+    Flow alongZ = walls.shear(new Spot(0, 1));
+    Flow twist = walls.twist();
+    return marks.stream()
+        .map(
+            mark -> {
+              double t = strips.get(mark.wall()).thickness();
+              Spot fibre = mark.fibre().plus(back);
+              return new StressPoint(
+                  Label.sided(fibre, mark.part()),
+                  fibre.y(),
+                  fibre.z(),
+                  alongY.at(mark.wall(), mark.fraction()) / t,
+                  alongZ.at(mark.wall(), mark.fraction()) / t,
+                  (twist.at(mark.wall(), mark.fraction()) / t + mark.side() * t) / it);
+            })
+        .toList();
+  }
+}

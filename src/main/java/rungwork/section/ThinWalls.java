@@ -1,0 +1,143 @@
+package rungwork.section;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.LUDecomposition;
+
+/**
+ * Shear and torsion of thin walls by their centre lines, open or closed, with one cell or several.
+ *
+ * <p>The unknowns are how far each junction warps along the beam. A wall's flow follows from the
+ * warping of its two ends, ∫q/t ds = G(Δw + θ'·∫(y dz − z dy)), and at each junction the flows that
+ * arrive and leave balance. That alone finds the flow in every cell: no cuts, no redundants (common
+ * thin-wall theory, V. Z. Vlasov, Thin-Walled Elastic Beams, from memory). Walls meet at their
+ * centre lines.
+ */
+final class ThinWalls {
+  /** Ends that are closer are one junction [m]. */
+  private static final double JOINED = 1e-8;
+
+  private final List<Strip> strips;
+  private final Spot centroid;
+  private final Spot second;
+  private final double product;
+  private final List<Spot> junctions = new ArrayList<>();
+  private final int[] starts;
+  private final int[] ends;
+
+  ThinWalls(List<Strip> drawn) {
+    double area = drawn.stream().mapToDouble(Strip::area).sum();
+    centroid =
+        drawn.stream()
+            .map(strip -> strip.areaMoment(1))
+            .reduce(Spot.ORIGIN, Spot::plus)
+            .times(1 / area);
+    Spot back = centroid.times(-1);
+    strips = drawn.stream().map(s -> new Strip(s.path().moved(back), s.thickness())).toList();
+    second = new Spot(integral(Spot::y, Spot::y), integral(Spot::z, Spot::z));
+    product = integral(Spot::y, Spot::z);
+    starts = strips.stream().mapToInt(strip -> junction(strip.path().start())).toArray();
+    ends = strips.stream().mapToInt(strip -> junction(strip.path().end())).toArray();
+  }
+
+  /** Flow of a shear force through the shear centre. */
+  Flow shear(Spot force) {
+    double determinant = second.y() * second.z() - product * product;
+    Spot slope =
+        new Spot(
+            (second.z() * force.y() - product * force.z()) / determinant,
+            (second.y() * force.z() - product * force.y()) / determinant);
+    return flow(slope, 0);
+  }
+
+  /** Flow around the cells for a unit G·θ', free to warp; none in open walls. */
+  Flow twist() {
+    return flow(Spot.ORIGIN, 1);
+  }
+
+  /** Bredt's term of the cells and a third of b·t³ of every wall [m⁴]. */
+  double torsionConstant() {
+    double open =
+        strips.stream().mapToDouble(s -> s.area() * s.thickness() * s.thickness() / 3).sum();
+    return twist().moment() + open;
+  }
+
+  /** The shear centre in the axes in which the walls were drawn. */
+  Spot shearCentre() {
+    double y = shear(new Spot(0, 1)).moment();
+    double z = -shear(new Spot(1, 0)).moment();
+    return centroid.plus(new Spot(y, z));
+  }
+
+  /** Shear areas along y and z, by energy: V²/∫τ² dA [m²]. */
+  Spot shearAreas() {
+    return new Spot(1 / shear(new Spot(1, 0)).energy(), 1 / shear(new Spot(0, 1)).energy());
+  }
+
+  private Flow flow(Spot slope, double twist) {
+    double[] none = new double[strips.size()];
+    Flow source = new Flow(strips, none, slope);
+    double[][] matrix = new double[junctions.size()][junctions.size()];
+    double[] right = new double[junctions.size()];
+    matrix[0][0] = strips.get(0).thickness() / strips.get(0).path().length();
+    double[] held = new double[strips.size()];
+    for (int i = 0; i < held.length; i++) {
+      int wall = i;
+      Segment path = strips.get(i).path();
+      double stiffness = strips.get(i).thickness() / path.length();
+      held[i] = stiffness * twist * path.sweep() - Gauss.mean(s -> source.at(wall, s));
+      join(matrix, starts[i], ends[i], stiffness);
+      right[starts[i]] += held[i];
+      right[ends[i]] -= held[i] + source.at(i, 1);
+    }
+    double[] warping = solve(matrix, right);
+    double[] flows = new double[strips.size()];
+    for (int i = 0; i < flows.length; i++) {
+      double stiffness = strips.get(i).thickness() / strips.get(i).path().length();
+      flows[i] = held[i] + stiffness * (warping[ends[i]] - warping[starts[i]]);
+    }
+    return new Flow(strips, flows, slope);
+  }
+
+  private static void join(double[][] matrix, int start, int end, double stiffness) {
+    matrix[start][start] += stiffness;
+    matrix[end][end] += stiffness;
+    matrix[start][end] -= stiffness;
+    matrix[end][start] -= stiffness;
+  }
+
+  private static double[] solve(double[][] matrix, double[] right) {
+    return new LUDecomposition(new Array2DRowRealMatrix(matrix, false), 0)
+        .getSolver()
+        .solve(new ArrayRealVector(right, false))
+        .toArray();
+  }
+
+  private int junction(Spot spot) {
+    for (int i = 0; i < junctions.size(); i++) {
+      if (junctions.get(i).minus(spot).size() < JOINED) {
+        return i;
+      }
+    }
+    junctions.add(spot);
+    return junctions.size() - 1;
+  }
+
+  private double integral(
+      ToDoubleFunction<Spot> one,
+      ToDoubleFunction<Spot> two) {
+    return strips.stream()
+        .mapToDouble(
+            strip ->
+                strip.area()
+                    * Gauss.mean(
+                        s -> {
+                          Spot spot = strip.path().at(s);
+                          return one.applyAsDouble(spot) * two.applyAsDouble(spot);
+                        }))
+        .sum();
+  }
+}

@@ -1,0 +1,31 @@
+package rungwork.section;
+
+/**
+ * A way to lay a section differently: a quarter turn, or its mirror image. The new axes' components
+ * are y' = yy·y + yz·z and z' = zy·y + zz·z.
+ *
+ * @param yy from y to the new y
+ * @param yz from z to the new y
+ * @param zy from y to the new z
+ * @param zz from z to the new z
+ */
+record Turn(int yy, int yz, int zy, int zz) {
+  /** What pointed left now points up. */
+  static final Turn QUARTER = new Turn(0, -1, 1, 0);
+
+  /** Left becomes right. */
+  static final Turn MIRROR = new Turn(-1, 0, 0, 1);
+
+  Spot of(Spot spot) {
+    return new Spot(yy * spot.y() + yz * spot.z(), zy * spot.y() + zz * spot.z());
+  }
+
+  /** 1 for a turn, −1 for a mirror image, in which torques change their sign. */
+  int handedness() {
+    return yy * zz - yz * zy;
+  }
+
+  boolean swapsAxes() {
+    return yy == 0;
+  }
+}
