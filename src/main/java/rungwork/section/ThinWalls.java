@@ -126,9 +126,7 @@ final class ThinWalls {
     return junctions.size() - 1;
   }
 
-  private double integral(
-      ToDoubleFunction<Spot> one,
-      ToDoubleFunction<Spot> two) {
+  private double integral(ToDoubleFunction<Spot> one, ToDoubleFunction<Spot> two) {
     return strips.stream()
         .mapToDouble(
             strip ->

@@ -1,5 +1,40 @@
 /**
- * Cross-sections: shapes, their properties and their stress points. Thin; grows.
+ * Cross-sections: shapes, their properties, their stress points and their walls.
+ *
+ * <pre>
+ *            z up
+ *            |        x goes away from the reader, so that
+ *       _____|_____   y left and z up look as they do from the driver's seat
+ *      (     |     )
+ *      |     |     |  height along z
+ *  y --|-----o     |  origin at the centroid
+ *  left|           |
+ *      (___________)
+ *       width along y
+ * </pre>
+ *
+ * <p><b>Conventions.</b> SI units inside. Angles and paths run from y towards z, so a torque T &gt;
+ * 0 drives the shear flow that way round. Moments and forces as in the frame: σ = N/A + My·z/Iy −
+ * Mz·y/Iz at a fibre, and a shear stress counts along its wall's path.
+ *
+ * <p><b>Two models.</b> Everything that bending asks comes from the exact outline, corner radii
+ * included: area, centroid, second moments, elastic and plastic moduli. Shear and torsion come from
+ * the walls' centre lines: shear flow, shear areas by energy, shear centre, torsion constant
+ * (Bredt's term of closed cells and a third of b·t³). Solid and round bars use their own closed
+ * forms. A stress point pairs the normal stress of the outer fibre with the shear flow under it,
+ * which is on the safe side by the little that the two differ within the wall.
+ *
+ * <p><b>Torsion of open walls</b> depends on how far the ends hold the warping; it is known only as
+ * free to warp, and {@link rungwork.section.Torsion#known()} says so.
+ *
+ * <p>Reading order: {@link rungwork.section.Section} (all factories), {@link
+ * rungwork.section.Properties}, {@link rungwork.section.StressPoint}, {@link
+ * rungwork.section.Wall}, {@link rungwork.section.Torsion}; for drawings {@link
+ * rungwork.section.Outline} with {@link rungwork.section.Segment}; then the engines behind them,
+ * {@code Moments} and {@code ThinWalls}, and a shape such as {@code RectangularTube}.
+ *
+ * <p>Sources: EN 10219-2:2006 and EN 10210-2:2006 for tubes; EN 1993-1-1:2005 table 5.2 for what
+ * counts as a flat width; thin-wall theory as any textbook gives it.
  *
  * <p>This room must not know materials.
  */
