@@ -1,0 +1,276 @@
+package rungwork.vehicle;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import rungwork.fault.Guard;
+import rungwork.fault.ModelException;
+import rungwork.fault.Scale;
+import rungwork.frame.Beam;
+import rungwork.frame.Frame;
+import rungwork.frame.Mass;
+import rungwork.frame.Node;
+import rungwork.frame.Point;
+import rungwork.frame.Stock;
+
+/**
+ * A two-rail ladder frame: rails, crossmembers at stations, and mounts. Immutable.
+ *
+ * <p>Its features are named places: {@code left tip}, {@code right tip}, {@code left tail}, {@code
+ * right tail}; for a crossmember named {@code front}: {@code front left}, {@code front middle},
+ * {@code front right}; and every mount by its own name.
+ */
+public final class Ladder {
+  private final String name;
+  private final double level;
+  private final Map<Side, Rail> rails;
+  private final List<Crossmember> crossmembers;
+  private final List<Mount> mounts;
+  private final Layout layout;
+
+  Ladder(LadderBuilder from) {
+    name = from.name;
+    level = from.level;
+    rails = Map.copyOf(from.rails);
+    crossmembers = List.copyOf(from.crossmembers);
+    mounts = List.copyOf(from.mounts);
+    layout = new Layout(this);
+  }
+
+  /**
+   * Starts a ladder.
+   *
+   * @param name its name
+   * @return a builder; {@link LadderBuilder#build()} checks all
+   */
+  public static LadderBuilder named(String name) {
+    return new LadderBuilder(Guard.name("ladder", name));
+  }
+
+  /**
+   * The ladder's name.
+   *
+   * @return its name
+   */
+  public String name() {
+    return name;
+  }
+
+  /**
+   * The height of the rails' centroid line, where the flat frame lies.
+   *
+   * @return z [m]
+   */
+  public double level() {
+    return level;
+  }
+
+  /**
+   * A rail.
+   *
+   * @param side its side
+   * @return the rail
+   */
+  public Rail rail(Side side) {
+    return rails.get(side);
+  }
+
+  /**
+   * The crossmembers, from front to rear.
+   *
+   * @return the crossmembers
+   */
+  public List<Crossmember> crossmembers() {
+    return crossmembers;
+  }
+
+  /**
+   * A crossmember by its name.
+   *
+   * @param crossmember its name, such as {@code front}
+   * @return the crossmember
+   * @throws ModelException when there is none of that name
+   */
+  public Crossmember crossmember(String crossmember) {
+    return crossmembers.stream()
+        .filter(one -> one.name().equals(crossmember))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                LadderBuilder.unknown(
+                    "crossmember",
+                    crossmember,
+                    name,
+                    crossmembers.stream().map(Crossmember::name).toList()));
+  }
+
+  /**
+   * The mounts in the order they were given.
+   *
+   * @return the mounts
+   */
+  public List<Mount> mounts() {
+    return mounts;
+  }
+
+  /**
+   * The same ladder with another stock for one crossmember.
+   *
+   * @param crossmember its name
+   * @param stock what it is cut from now
+   * @return the varied ladder
+   */
+  public Ladder withCrossmember(String crossmember, Stock stock) {
+    Crossmember old = crossmember(crossmember);
+    LadderBuilder varied = new LadderBuilder(this);
+    varied.crossmembers.replaceAll(
+        one -> one.equals(old) ? new Crossmember(one.name(), one.x(), stock) : one);
+    return varied.build();
+  }
+
+  /**
+   * The same ladder with both rails in another stock from tip to tail.
+   *
+   * @param stock what the rails are cut from now
+   * @return the varied ladder
+   */
+  public Ladder withRails(Stock stock) {
+    LadderBuilder varied = new LadderBuilder(this);
+    varied.rails.replaceAll((side, rail) -> rail.of(stock));
+    return varied.build();
+  }
+
+  /**
+   * The flat frame in plan, without supports. The left rail's beams run forward, the right rail's
+   * rearward and the crossmembers' from left to right, so a section's +y faces outwards on both
+   * rails and forward on crossmembers.
+   *
+   * @param joints what is assumed of the joints between crossmembers and rails
+   * @return the frame
+   */
+  public Frame frame(Joints joints) {
+    joints.released().keySet().forEach(this::crossmember);
+    return layout.frame(joints);
+  }
+
+  /**
+   * The node that a feature sits on.
+   *
+   * @param feature its name
+   * @return the node
+   * @throws ModelException when the ladder has no such feature
+   */
+  public Node node(String feature) {
+    String node =
+        layout
+            .node(feature)
+            .orElseThrow(() -> LadderBuilder.unknown("feature", feature, name, layout.features()));
+    return new Node(node, layout.place(node));
+  }
+
+  /**
+   * Where things are fastened at a feature: a mount's own point, or else the node itself.
+   *
+   * @param feature its name
+   * @return the place in vehicle axes
+   * @throws ModelException when the ladder has no such feature
+   */
+  public Point at(String feature) {
+    return mounts.stream()
+        .filter(mount -> mount.name().equals(feature))
+        .map(Mount::at)
+        .findFirst()
+        .orElseGet(() -> node(feature).at());
+  }
+
+  /**
+   * The masses of the rails' and crossmembers' own pieces between nodes, each a thin rod carried by
+   * both of its ends: the bending of a piece under its own weight is left out.
+   *
+   * @return one mass a piece
+   */
+  public List<Mass> masses() {
+    Frame frame = frame(Joints.RIGID);
+    return frame.beams().stream().map(beam -> rod(frame, beam)).toList();
+  }
+
+  /**
+   * The mass of rails and crossmembers from line to line; mounts and welds are not counted.
+   *
+   * @return the mass [kg]
+   */
+  public double mass() {
+    return masses().stream().mapToDouble(Mass::kilograms).sum();
+  }
+
+  /**
+   * The joints that the ladder is run with: rigid, then each released variant that leaves it
+   * stable.
+   *
+   * @return rigid; torsion of all crossmembers released; and, with two crossmembers or more, each
+   *     one's joints released
+   */
+  public List<Joints> joints() {
+    List<String> names = crossmembers.stream().map(Crossmember::name).toList();
+    List<Joints> runs = new ArrayList<>();
+    runs.add(Joints.RIGID);
+    runs.add(Joints.torsionReleased(names));
+    if (names.size() > 1) {
+      names.forEach(crossmember -> runs.add(Joints.released(crossmember)));
+    }
+    return List.copyOf(runs);
+  }
+
+  /**
+   * A thin rod of mass m and length L along the unit vector u: ∫xy dm = m L²/12 ux uy, and so on.
+   */
+  private static Mass rod(Frame frame, Beam beam) {
+    Point start = frame.node(beam.start()).at();
+    Point end = frame.node(beam.end()).at();
+    double length = frame.length(beam);
+    double density = beam.material().elasticity().density();
+    double kilograms = beam.section().properties().area() * density * length;
+    double dx = end.x() - start.x();
+    double dy = end.y() - start.y();
+    double k = kilograms / 12;
+    Mass.Inertia own =
+        new Mass.Inertia(k * dy * dy, k * dx * dx, k * length * length, k * dx * dy, 0, 0);
+    Point middle = start.plus(dx / 2, dy / 2, 0);
+    return new Mass(beam.name(), kilograms, middle, own, List.of(beam.start(), beam.end()), 1);
+  }
+
+  /**
+   * The part name of a rail.
+   *
+   * @param side its side
+   * @return {@code left rail} or {@code right rail}
+   */
+  static String railPart(Side side) {
+    return side.word() + " rail";
+  }
+
+  /**
+   * How features become nodes and members beams.
+   *
+   * @return the layout
+   */
+  Layout layout() {
+    return layout;
+  }
+
+  @Override
+  public String toString() {
+    return "Ladder "
+        + name
+        + ": rails "
+        + Scale.MM.show(rail(Side.LEFT).x() - rail(Side.LEFT).tail())
+        + " long, "
+        + crossmembers.size()
+        + " crossmembers ("
+        + String.join(", ", crossmembers.stream().map(Crossmember::name).toList())
+        + "), "
+        + mounts.size()
+        + " mounts, "
+        + Scale.KG.show(mass());
+  }
+}

@@ -1,0 +1,280 @@
+package rungwork.vehicle;
+
+import static rungwork.quantity.Quantities.si;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import rungwork.fault.Guard;
+import rungwork.fault.ModelException;
+import rungwork.fault.Scale;
+import rungwork.frame.Point;
+import rungwork.frame.Stock;
+
+/** Collects the parts of a ladder in any order; {@link #build()} checks all. */
+public final class LadderBuilder {
+  final String name;
+  final Map<Side, Rail> rails = new EnumMap<>(Side.class);
+  final List<Crossmember> crossmembers = new ArrayList<>();
+  final List<Mount> mounts = new ArrayList<>();
+  double level = Double.NaN;
+
+  LadderBuilder(String name) {
+    this.name = name;
+  }
+
+  LadderBuilder(Ladder like) {
+    this(like.name());
+    level = like.level();
+    for (Side side : Side.values()) {
+      rails.put(side, like.rail(side));
+    }
+    crossmembers.addAll(like.crossmembers());
+    mounts.addAll(like.mounts());
+  }
+
+  /**
+   * Says how high the rails' centroid line is.
+   *
+   * @param height above the ground, above zero
+   * @return this builder
+   */
+  public LadderBuilder level(Quantity<Length> height) {
+    level = Guard.positive("level of ladder " + name, si("level", height), Scale.MM);
+    return this;
+  }
+
+  /**
+   * Two straight parallel rails of one stock.
+   *
+   * @param front x of their tips
+   * @param rear x of their tails
+   * @param spacing between their centroid lines, above zero
+   * @param stock what they are cut from
+   * @return this builder
+   */
+  public LadderBuilder rails(
+      Quantity<Length> front, Quantity<Length> rear, Quantity<Length> spacing, Stock stock) {
+    double half = Guard.positive("rail spacing", si("rail spacing", spacing), Scale.MM) / 2;
+    double tail = si("rear end of the rails", rear);
+    Rail.Reach reach = new Rail.Reach(tail, half, stock);
+    return rails(new Rail(si("front end of the rails", front), half, List.of(reach)));
+  }
+
+  /**
+   * Two rails that mirror each other.
+   *
+   * @param left the left one
+   * @return this builder
+   */
+  public LadderBuilder rails(Rail left) {
+    return rail(Side.LEFT, left).rail(Side.RIGHT, left.mirrored());
+  }
+
+  /**
+   * One rail.
+   *
+   * @param side its side
+   * @param rail the rail
+   * @return this builder
+   */
+  public LadderBuilder rail(Side side, Rail rail) {
+    rails.put(side, rail);
+    return this;
+  }
+
+  /**
+   * Adds a crossmember from rail to rail.
+   *
+   * @param crossmember its name, such as {@code front}
+   * @param x its station
+   * @param stock what it is cut from
+   * @return this builder
+   */
+  public LadderBuilder crossmember(String crossmember, Quantity<Length> x, Stock stock) {
+    crossmembers.add(new Crossmember(crossmember, si("station of " + crossmember, x), stock));
+    return this;
+  }
+
+  /**
+   * Adds a mount that a rail carries at the mount's own station.
+   *
+   * @param mount its name
+   * @param side of the rail
+   * @param at the fastening point
+   * @return this builder
+   */
+  public LadderBuilder mount(String mount, Side side, Point at) {
+    mounts.add(new Mount(mount, Ladder.railPart(side), at));
+    return this;
+  }
+
+  /**
+   * Adds a mount that a crossmember carries at the mount's own distance from the middle.
+   *
+   * @param crossmember the crossmember's name
+   * @param mount the mount's name
+   * @param at the fastening point
+   * @return this builder
+   */
+  public LadderBuilder mountOn(String crossmember, String mount, Point at) {
+    mounts.add(new Mount(mount, crossmember + " crossmember", at));
+    return this;
+  }
+
+  /**
+   * Checks everything and makes the ladder.
+   *
+   * @return the ladder
+   * @throws ModelException naming the part that is wrong
+   */
+  public Ladder build() {
+    refuseMissing();
+    refuseCrossedRails();
+    crossmembers.sort(Comparator.comparingDouble(crossmember -> -crossmember.x()));
+    for (int i = 0; i < crossmembers.size(); i++) {
+      refuseOffRails("crossmember " + crossmembers.get(i).name(), crossmembers.get(i).x());
+      refuseSameStation(i);
+    }
+    mounts.forEach(this::refuseMisplaced);
+    return new Ladder(this);
+  }
+
+  /**
+   * The refusal of a name that the ladder does not know.
+   *
+   * @param what crossmember or feature
+   * @param unknown the name given
+   * @param ladder the ladder's name
+   * @param known the names there are
+   * @return the exception to throw
+   */
+  static ModelException unknown(
+      String what, String unknown, String ladder, Iterable<String> known) {
+    return new ModelException(
+        "ladder "
+            + ladder
+            + " has no "
+            + what
+            + " named "
+            + unknown
+            + "; it has "
+            + String.join(", ", known));
+  }
+
+  private void refuseMissing() {
+    if (Double.isNaN(level)) {
+      throw new ModelException(
+          "ladder " + name + " has no level; give the height of the rails' centroid line");
+    }
+    for (Side side : Side.values()) {
+      if (!rails.containsKey(side) || rails.get(side).reaches().isEmpty()) {
+        throw new ModelException("ladder " + name + " has no " + Ladder.railPart(side));
+      }
+    }
+    if (crossmembers.isEmpty()) {
+      throw new ModelException("ladder " + name + " has no crossmember; its rails are not joined");
+    }
+  }
+
+  private void refuseCrossedRails() {
+    Rail left = rails.get(Side.LEFT);
+    Rail right = rails.get(Side.RIGHT);
+    List<Double> stations = new ArrayList<>(List.of(left.x(), right.x()));
+    left.reaches().forEach(reach -> stations.add(reach.x()));
+    right.reaches().forEach(reach -> stations.add(reach.x()));
+    for (double x : stations) {
+      if (left.reaches(x) && right.reaches(x) && left.yAt(x) <= right.yAt(x)) {
+        throw new ModelException(
+            "the left rail is at y "
+                + Scale.MM.show(left.yAt(x))
+                + " where the right rail is at y "
+                + Scale.MM.show(right.yAt(x))
+                + ", at x "
+                + Scale.MM.show(x)
+                + "; the left rail must stay to the left");
+      }
+    }
+  }
+
+  private void refuseOffRails(String what, double x) {
+    for (Side side : Side.values()) {
+      refuseOffRail(what, x, rails.get(side));
+    }
+  }
+
+  private static void refuseOffRail(String what, double x, Rail rail) {
+    if (!rail.reaches(x)) {
+      throw new ModelException(
+          what
+              + " sits at x "
+              + Scale.MM.show(x)
+              + (x > rail.x() ? ", ahead of" : ", behind")
+              + " the rails, which run from "
+              + Scale.MM.show(rail.x())
+              + " to "
+              + Scale.MM.show(rail.tail()));
+    }
+  }
+
+  private void refuseSameStation(int index) {
+    if (index > 0
+        && crossmembers.get(index - 1).x() - crossmembers.get(index).x() < Layout.SAME_PLACE) {
+      throw new ModelException(
+          "crossmembers "
+              + crossmembers.get(index - 1).name()
+              + " and "
+              + crossmembers.get(index).name()
+              + " both sit at x "
+              + Scale.MM.show(crossmembers.get(index).x()));
+    }
+  }
+
+  private void refuseMisplaced(Mount mount) {
+    for (Side side : Side.values()) {
+      if (mount.member().equals(Ladder.railPart(side))) {
+        refuseOffRail("mount " + mount.name(), mount.at().x(), rails.get(side));
+        return;
+      }
+    }
+    Crossmember carrier =
+        crossmembers.stream()
+            .filter(crossmember -> crossmember.part().equals(mount.member()))
+            .findFirst()
+            .orElseThrow(
+                () ->
+                    new ModelException(
+                        "mount "
+                            + mount.name()
+                            + " sits on the "
+                            + mount.member()
+                            + ", but ladder "
+                            + name
+                            + " has only "
+                            + String.join(
+                                ", ", crossmembers.stream().map(Crossmember::part).toList())));
+    refuseBeside(mount, carrier);
+  }
+
+  private void refuseBeside(Mount mount, Crossmember carrier) {
+    double left = rails.get(Side.LEFT).yAt(carrier.x());
+    double right = rails.get(Side.RIGHT).yAt(carrier.x());
+    if (mount.at().y() > left || mount.at().y() < right) {
+      throw new ModelException(
+          "mount "
+              + mount.name()
+              + " sits at y "
+              + Scale.MM.show(mount.at().y())
+              + ", beside the "
+              + carrier.part()
+              + ", which runs from "
+              + Scale.MM.show(left)
+              + " to "
+              + Scale.MM.show(right));
+    }
+  }
+}

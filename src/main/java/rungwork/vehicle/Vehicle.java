@@ -1,0 +1,284 @@
+package rungwork.vehicle;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import rungwork.fault.Guard;
+import rungwork.fault.ModelException;
+import rungwork.fault.Scale;
+import rungwork.frame.Mass;
+import rungwork.frame.Point;
+
+/**
+ * A vehicle: its masses with their places, its wheels and its seats. Immutable.
+ *
+ * <p>As built it holds what its builder was given; {@link #on(Ladder)} adds the frame's own masses.
+ */
+public final class Vehicle {
+  private final String name;
+  private final double wheelbase;
+  private final double frontRollShare;
+  private final List<Mass> masses;
+  private final List<Wheel> wheels;
+  private final List<Seat> seats;
+
+  Vehicle(VehicleBuilder from) {
+    name = from.name;
+    wheelbase = from.wheelbase;
+    frontRollShare = from.frontRollShare;
+    masses = List.copyOf(from.masses.values());
+    wheels = List.copyOf(from.wheels());
+    seats = List.copyOf(from.seats);
+    refuseLiftedAxle();
+    refuseLiftedSide();
+  }
+
+  private Vehicle(Vehicle bare, Ladder ladder) {
+    name = bare.name;
+    wheelbase = bare.wheelbase;
+    frontRollShare = bare.frontRollShare;
+    List<Mass> all = new ArrayList<>(bare.masses);
+    all.addAll(ladder.masses());
+    masses = List.copyOf(all);
+    wheels = bare.wheels;
+    seats = bare.seats;
+    refuseLiftedAxle();
+    refuseLiftedSide();
+  }
+
+  /**
+   * Starts a vehicle.
+   *
+   * @param name its name
+   * @return a builder; {@link VehicleBuilder#build()} checks all
+   */
+  public static VehicleBuilder named(String name) {
+    return new VehicleBuilder(Guard.name("vehicle", name));
+  }
+
+  /**
+   * This vehicle with the masses of a ladder's own members.
+   *
+   * @param ladder the frame that carries it
+   * @return the complete vehicle
+   * @throws ModelException when a mass or wheel is carried by what the ladder does not have
+   */
+  public Vehicle on(Ladder ladder) {
+    masses.forEach(mass -> refuseUnknown("mass " + mass.name(), mass.carriers(), ladder));
+    wheels.forEach(wheel -> refuseUnknown(wheel.name(), wheel.carriers(), ladder));
+    return new Vehicle(this, ladder);
+  }
+
+  /**
+   * The vehicle's name.
+   *
+   * @return its name
+   */
+  public String name() {
+    return name;
+  }
+
+  /**
+   * From the front axle back to the rear axle.
+   *
+   * @return the wheelbase [m]
+   */
+  public double wheelbase() {
+    return wheelbase;
+  }
+
+  /**
+   * The distance between the contact points of an axle.
+   *
+   * @param axle the axle
+   * @return its track [m]
+   */
+  public double track(Axle axle) {
+    return wheel(axle, Side.LEFT).contact().y() - wheel(axle, Side.RIGHT).contact().y();
+  }
+
+  /**
+   * The front axle's share of the load that cornering moves from the inner to the outer wheels. It
+   * follows the roll stiffness of the axles and twists the frame.
+   *
+   * @return the share, from 0 to 1
+   */
+  public double frontRollShare() {
+    return frontRollShare;
+  }
+
+  /**
+   * The masses.
+   *
+   * @return the masses, in the order given
+   */
+  public List<Mass> masses() {
+    return masses;
+  }
+
+  /**
+   * The four wheels: front left, front right, rear left, rear right.
+   *
+   * @return the wheels
+   */
+  public List<Wheel> wheels() {
+    return wheels;
+  }
+
+  /**
+   * A wheel.
+   *
+   * @param axle its axle
+   * @param side its side
+   * @return the wheel
+   */
+  public Wheel wheel(Axle axle, Side side) {
+    return wheels.get(2 * axle.ordinal() + side.ordinal());
+  }
+
+  /**
+   * The seats.
+   *
+   * @return the seats, in the order given
+   */
+  public List<Seat> seats() {
+    return seats;
+  }
+
+  /**
+   * The sum of the masses.
+   *
+   * @return the mass [kg]
+   */
+  public double massTotal() {
+    return masses.stream().mapToDouble(Mass::kilograms).sum();
+  }
+
+  /**
+   * The centre of mass, Σ m r / Σ m.
+   *
+   * @return its place
+   */
+  public Point centreOfMass() {
+    double x = 0;
+    double y = 0;
+    double z = 0;
+    for (Mass mass : masses) {
+      x += mass.kilograms() * mass.at().x();
+      y += mass.kilograms() * mass.at().y();
+      z += mass.kilograms() * mass.at().z();
+    }
+    double total = massTotal();
+    return new Point(x / total, y / total, z / total);
+  }
+
+  /**
+   * The weight.
+   *
+   * @return m g [N]
+   */
+  public double weight() {
+    return massTotal() * Scale.G.inSi();
+  }
+
+  /**
+   * What each axle carries standing on level ground: the front W (L − b)/L with the centre of mass
+   * b behind the front axle, the rear the rest.
+   *
+   * @return the vertical load of each axle [N]
+   */
+  public Map<Axle, Double> axleLoads() {
+    double rear = weight() * -centreOfMass().x() / wheelbase;
+    Map<Axle, Double> loads = new EnumMap<>(Axle.class);
+    loads.put(Axle.FRONT, weight() - rear);
+    loads.put(Axle.REAR, rear);
+    return loads;
+  }
+
+  /**
+   * What each wheel carries standing on level ground. Four wheels are one too many for statics; the
+   * rule here is that each axle's load acts at the centre of mass's distance from the middle: (axle
+   * load) (1/2 ± y/track). Springs of unequal preload share it otherwise.
+   *
+   * @return the vertical load of each wheel [N]
+   */
+  public Map<Wheel, Double> wheelLoads() {
+    Map<Axle, Double> axles = axleLoads();
+    double y = centreOfMass().y();
+    Map<Wheel, Double> loads = new LinkedHashMap<>();
+    for (Wheel wheel : wheels) {
+      double share = 0.5 + wheel.side().sign() * y / track(wheel.axle());
+      loads.put(wheel, axles.get(wheel.axle()) * share);
+    }
+    return loads;
+  }
+
+  private void refuseLiftedAxle() {
+    double x = centreOfMass().x();
+    if (x >= 0 || x <= -wheelbase) {
+      throw new ModelException(
+          "the centre of mass of vehicle "
+              + name
+              + " is at x "
+              + Scale.MM.show(x)
+              + ", outside the axles at 0 and "
+              + Scale.MM.show(-wheelbase)
+              + ": a wheel would lift");
+    }
+  }
+
+  private void refuseLiftedSide() {
+    double y = centreOfMass().y();
+    for (Axle axle : Axle.values()) {
+      if (Math.abs(y) >= track(axle) / 2) {
+        throw new ModelException(
+            "the centre of mass of vehicle "
+                + name
+                + " is at y "
+                + Scale.MM.show(y)
+                + ", outside the "
+                + axle.word()
+                + " track of "
+                + Scale.MM.show(track(axle))
+                + ": a wheel would lift");
+      }
+    }
+  }
+
+  private static void refuseUnknown(String what, List<String> carriers, Ladder ladder) {
+    for (String carrier : carriers) {
+      if (ladder.layout().node(carrier).isEmpty()) {
+        throw new ModelException(
+            what
+                + " is carried by "
+                + carrier
+                + ", which ladder "
+                + ladder.name()
+                + " does not have; it has "
+                + String.join(", ", ladder.layout().features()));
+      }
+    }
+  }
+
+  @Override
+  public String toString() {
+    Point centre = centreOfMass();
+    Map<Axle, Double> axles = axleLoads();
+    StringBuilder card = new StringBuilder("Vehicle " + name + ": " + Scale.KG.show(massTotal()));
+    card.append(", wheelbase ").append(Scale.MM.show(wheelbase));
+    card.append(", track ").append(Scale.MM.show(track(Axle.FRONT)));
+    card.append(" front and ").append(Scale.MM.show(track(Axle.REAR))).append(" rear\n");
+    card.append("  centre of mass ").append(Scale.MM.show(-centre.x()));
+    card.append(" behind the front axle, ").append(Scale.MM.show(centre.y()));
+    card.append(" to the left, ").append(Scale.MM.show(centre.z())).append(" up\n");
+    card.append("  axle loads ").append(Scale.KN.show(axles.get(Axle.FRONT)));
+    card.append(" front, ").append(Scale.KN.show(axles.get(Axle.REAR))).append(" rear");
+    wheelLoads()
+        .forEach(
+            (wheel, load) ->
+                card.append("\n  ").append(wheel.name()).append(' ').append(Scale.KN.show(load)));
+    return card.toString();
+  }
+}
