@@ -1,0 +1,48 @@
+package rungwork.kernel;
+
+import java.util.List;
+
+/** One thing that a cell puts out while it runs, in the order in which it came. */
+public sealed interface CellOutput {
+  /** The name of the ordinary text stream. */
+  String OUT = "stdout";
+
+  /** The name of the text stream for warnings. */
+  String ERR = "stderr";
+
+  /**
+   * Text that the cell printed.
+   *
+   * @param stream {@link #OUT} or {@link #ERR}
+   * @param text what was printed
+   */
+  record Text(String stream, String text) implements CellOutput {}
+
+  /**
+   * A value shown in the middle of a cell.
+   *
+   * @param bundle its forms
+   */
+  record Display(MimeBundle bundle) implements CellOutput {}
+
+  /**
+   * The value of the cell's last expression.
+   *
+   * @param bundle its forms
+   */
+  record Result(MimeBundle bundle) implements CellOutput {}
+
+  /**
+   * Why the cell failed.
+   *
+   * @param name the kind of failure, such as the exception's simple class name
+   * @param message one sentence
+   * @param trace the lines to show, which say the cell and line
+   */
+  record Failure(String name, String message, List<String> trace) implements CellOutput {
+    /** Copies the lines. */
+    public Failure {
+      trace = List.copyOf(trace);
+    }
+  }
+}

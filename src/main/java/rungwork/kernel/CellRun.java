@@ -1,0 +1,193 @@
+package rungwork.kernel;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
+import jdk.jshell.DeclarationSnippet;
+import jdk.jshell.Diag;
+import jdk.jshell.JShell;
+import jdk.jshell.JShellException;
+import jdk.jshell.Snippet;
+import jdk.jshell.Snippet.Status;
+import jdk.jshell.Snippet.SubKind;
+import jdk.jshell.SnippetEvent;
+import jdk.jshell.SourceCodeAnalysis.Completeness;
+import jdk.jshell.SourceCodeAnalysis.CompletionInfo;
+import jdk.jshell.UnresolvedReferenceException;
+
+/** One run of one cell: statement by statement, until the end or the first failure. */
+final class CellRun {
+  private static final CellOutput.Failure STOPPED =
+      FaultText.failure(
+          "Interrupted", "the cell was stopped; names defined before it stay usable", List.of());
+
+  /** The analysis splits these off from what follows and adds a semicolon that is missing. */
+  static final Set<Completeness> WHOLE =
+      Set.of(Completeness.COMPLETE, Completeness.COMPLETE_WITH_SEMI);
+
+  private static final Set<Status> UNRESOLVED =
+      Set.of(Status.RECOVERABLE_DEFINED, Status.RECOVERABLE_NOT_DEFINED);
+
+  private final Session session;
+  private final Cell cell;
+  private final CellOutputs outputs;
+  private final BooleanSupplier stopping;
+  private final FaultText words;
+  private final List<Snippet> snippets = new ArrayList<>();
+
+  /**
+   * What every run shares.
+   *
+   * @param shell compiles and runs snippets
+   * @param control keeps the live value of the last one
+   * @param places remembers where snippets came from
+   * @param setup how values are shown and faults worded
+   */
+  record Session(JShell shell, KeptControl control, CellPlaces places, EvaluatorSetup setup) {}
+
+  CellRun(Session session, Cell cell, CellOutputs outputs, BooleanSupplier stopping) {
+    this.session = session;
+    this.cell = cell;
+    this.outputs = outputs;
+    this.stopping = stopping;
+    this.words = new FaultText(session.places(), session.setup().plainFaults());
+  }
+
+  /** Runs the cell; every failure is put out, none is thrown. */
+  CellEnd run() {
+    Optional<CellOutput.Failure> failure;
+    try {
+      failure = statements();
+    } catch (Throwable e) { // an escaped Error would leave a process that never answers again
+      failure =
+          Optional.of(
+              FaultText.failure("KernelFault", "the cell could not be run: " + e, List.of()));
+    }
+    failure.ifPresent(outputs::put);
+    return failure.isPresent() ? CellEnd.FAILED : CellEnd.FINISHED;
+  }
+
+  private Optional<CellOutput.Failure> statements() {
+    String source = cell.source();
+    int at = 0;
+    while (at < source.length()) {
+      if (Character.isWhitespace(source.charAt(at))) {
+        at++;
+        continue;
+      }
+      String rest = source.substring(at);
+      CompletionInfo info = session.shell().sourceCodeAnalysis().analyzeCompletion(rest);
+      if (info.completeness() == Completeness.EMPTY) {
+        break;
+      }
+      boolean whole = WHOLE.contains(info.completeness());
+      Optional<CellOutput.Failure> failure = statement(whole ? info.source() : rest, at);
+      if (failure.isPresent()) {
+        return failure;
+      }
+      at = whole ? source.length() - info.remaining().length() : source.length();
+    }
+    return unresolved().or(this::showLast);
+  }
+
+  /** Definitions may use names that the same cell defines further down, but none that stay open. */
+  private Optional<CellOutput.Failure> unresolved() {
+    return snippets.stream()
+        .filter(snippet -> UNRESOLVED.contains(session.shell().status(snippet)))
+        .map(this::notCompiled)
+        .findFirst();
+  }
+
+  private Optional<CellOutput.Failure> showLast() {
+    if (snippets.isEmpty() || !isShown(snippets.get(snippets.size() - 1))) {
+      return Optional.empty();
+    }
+    if (!(session.control().last() instanceof Kept.Value live)) {
+      return Optional.empty();
+    }
+    Kept bundle = session.control().run(() -> bundle(live.value()));
+    if (bundle instanceof Kept.Value made && made.value() instanceof MimeBundle forms) {
+      outputs.put(new CellOutput.Result(forms));
+      return Optional.empty();
+    }
+    return Optional.of(
+        bundle instanceof Kept.Thrown thrown
+            ? FaultText.failure(
+                "DisplayFault", "the value cannot be shown: " + thrown.cause(), List.of())
+            : STOPPED);
+  }
+
+  private MimeBundle bundle(Object value) {
+    if (value == null) {
+      return MimeBundle.text("null");
+    }
+    MimeBundle forms = session.setup().displays().bundle(value);
+    session.setup().shown().accept(value);
+    return forms;
+  }
+
+  /** An expression is shown unless a semicolon makes it a statement. */
+  private static boolean isShown(Snippet snippet) {
+    boolean expression =
+        snippet.kind() == Snippet.Kind.EXPRESSION
+            || snippet.subKind() == SubKind.TEMP_VAR_EXPRESSION_SUBKIND;
+    String text = snippet.source().stripTrailing();
+    String code = text.replaceAll("(//[^\n]*|/\\*[^*]*\\*/)$", "").stripTrailing();
+    return expression && !text.endsWith(";") && !code.endsWith(";");
+  }
+
+  private Optional<CellOutput.Failure> statement(String text, int offset) {
+    if (stopping.getAsBoolean()) {
+      return Optional.of(STOPPED);
+    }
+    session.control().forget();
+    CellPlaces.Place place = new CellPlaces.Place(cell, offset);
+    for (SnippetEvent event : session.shell().eval(text)) {
+      if (event.causeSnippet() == null) {
+        session.places().put(event.snippet(), place);
+        snippets.add(event.snippet());
+      }
+      Optional<CellOutput.Failure> failure = failure(event);
+      if (failure.isPresent()) {
+        return failure;
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Optional<CellOutput.Failure> failure(SnippetEvent event) {
+    if (event.status() == Status.REJECTED) {
+      return Optional.of(notCompiled(event.snippet()));
+    }
+    if (event.exception() != null) {
+      return Optional.of(thrown(event.exception()));
+    }
+    boolean stopped = session.control().last() instanceof Kept.Stopped;
+    return stopped ? Optional.of(STOPPED) : Optional.empty();
+  }
+
+  private CellOutput.Failure thrown(JShellException thrown) {
+    if (thrown instanceof UnresolvedReferenceException unresolved) {
+      return notCompiled(unresolved.getSnippet());
+    }
+    Throwable live = session.control().last() instanceof Kept.Thrown kept ? kept.cause() : thrown;
+    return words.thrown(live, thrown);
+  }
+
+  private CellOutput.Failure notCompiled(Snippet snippet) {
+    CellPlaces.Place place = session.places().of(snippet).orElse(new CellPlaces.Place(cell, 0));
+    List<CompileError> errors =
+        session.shell().diagnostics(snippet).filter(Diag::isError).map(CompileError::of).toList();
+    if (errors.isEmpty() && snippet instanceof DeclarationSnippet declaration) {
+      errors =
+          session
+              .shell()
+              .unresolvedDependencies(declaration)
+              .map(name -> CompileError.unresolved(name, declaration.source()))
+              .toList();
+    }
+    return words.notCompiled(place, errors);
+  }
+}

@@ -1,0 +1,151 @@
+package rungwork.kernel;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import jdk.jshell.SourceCodeAnalysis;
+import jdk.jshell.SourceCodeAnalysis.CompletionInfo;
+import jdk.jshell.SourceCodeAnalysis.Documentation;
+import jdk.jshell.SourceCodeAnalysis.Suggestion;
+
+/** Help for somebody who types a cell: completion, inspection, and whether the text is complete. */
+public final class CodeHelp {
+  private static final String INDENT = "    ";
+
+  private final SourceCodeAnalysis analysis;
+
+  CodeHelp(SourceCodeAnalysis analysis) {
+    this.analysis = analysis;
+  }
+
+  /**
+   * Texts that may replace a part of the code.
+   *
+   * @param matches the texts, best first
+   * @param start first character of the code that a match replaces
+   * @param end the character after the last one
+   */
+  public record Completions(List<String> matches, int start, int end) {
+    /** Copies the list. */
+    public Completions {
+      matches = List.copyOf(matches);
+    }
+  }
+
+  /** Whether code can be run as it stands. */
+  public enum Readiness {
+    /** It can. */
+    COMPLETE,
+    /** More has to follow. */
+    INCOMPLETE,
+    /** Nothing that follows can make it Java. */
+    INVALID
+  }
+
+  /** What can stand at the cursor, a character position in the code. */
+  public Completions completions(String code, int cursor) {
+    return calmly(() -> suggested(code, cursor), new Completions(List.of(), cursor, cursor));
+  }
+
+  private Completions suggested(String code, int cursor) {
+    int from = statementAt(code, cursor);
+    int[] anchor = new int[1];
+    List<Suggestion> found =
+        analysis.completionSuggestions(code.substring(from), cursor - from, anchor);
+    List<String> matches =
+        Stream.concat(
+                found.stream().filter(Suggestion::matchesType),
+                found.stream().filter(each -> !each.matchesType()))
+            .map(Suggestion::continuation)
+            .distinct()
+            .toList();
+    return matches.isEmpty()
+        ? new Completions(matches, cursor, cursor)
+        : new Completions(matches, from + anchor[0], cursor);
+  }
+
+  /** Signature, and documentation where its source is at hand, of what stands at the cursor. */
+  public Optional<MimeBundle> inspection(String code, int cursor) {
+    return calmly(() -> documented(code, cursor), Optional.empty());
+  }
+
+  private Optional<MimeBundle> documented(String code, int cursor) {
+    int from = statementAt(code, cursor);
+    int end = cursor;
+    while (end < code.length() && Character.isJavaIdentifierPart(code.charAt(end))) {
+      end++;
+    }
+    String name = code.substring(from, end);
+    List<Documentation> found = analysis.documentation(name, name.length(), true);
+    if (found.isEmpty()) {
+      found = analysis.documentation(name + "(", name.length() + 1, true);
+    }
+    String text = found.stream().map(CodeHelp::text).distinct().collect(Collectors.joining("\n\n"));
+    return text.isEmpty() ? Optional.empty() : Optional.of(MimeBundle.text(text));
+  }
+
+  private static String text(Documentation found) {
+    return Optional.ofNullable(found.javadoc())
+        .map(docs -> found.signature() + "\n" + docs.strip())
+        .orElse(found.signature());
+  }
+
+  /** Whether the code can be run as it stands. */
+  public Readiness readiness(String code) {
+    return calmly(() -> ready(code), Readiness.INVALID);
+  }
+
+  private Readiness ready(String code) {
+    String rest = code;
+    while (true) {
+      CompletionInfo info = analysis.analyzeCompletion(rest);
+      switch (info.completeness()) {
+        case DEFINITELY_INCOMPLETE:
+          return Readiness.INCOMPLETE;
+        case UNKNOWN:
+          return Readiness.INVALID;
+        case COMPLETE, COMPLETE_WITH_SEMI:
+          rest = info.remaining();
+          break;
+        default:
+          return Readiness.COMPLETE;
+      }
+      if (rest.isBlank()) {
+        return Readiness.COMPLETE;
+      }
+    }
+  }
+
+  /** What the line after incomplete code should begin with. */
+  public String indent(String code) {
+    String last = code.substring(code.lastIndexOf('\n') + 1);
+    String same = last.substring(0, last.length() - last.stripLeading().length());
+    String end = last.stripTrailing();
+    return end.endsWith("{") || end.endsWith("(") ? same + INDENT : same;
+  }
+
+  /** Where the statement that holds the cursor begins. */
+  private int statementAt(String code, int cursor) {
+    int at = 0;
+    while (true) {
+      CompletionInfo info = analysis.analyzeCompletion(code.substring(at));
+      boolean whole = CellRun.WHOLE.contains(info.completeness());
+      int end = whole ? code.length() - info.remaining().length() : code.length();
+      if (end >= cursor || end == at) {
+        return at;
+      }
+      at = end;
+    }
+  }
+
+  /** The JDK's analysis may fail on odd text with any Throwable; then there is simply no help. */
+  private static <T> T calmly(Supplier<T> question, T otherwise) {
+    try {
+      return question.get();
+    } catch (Throwable e) {
+      return otherwise;
+    }
+  }
+}

@@ -1,0 +1,169 @@
+package rungwork.kernel;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.function.Consumer;
+import jdk.jshell.JShell;
+import jdk.jshell.Snippet;
+import jdk.jshell.SnippetEvent;
+import jdk.jshell.spi.ExecutionControl;
+import jdk.jshell.spi.ExecutionControlProvider;
+import jdk.jshell.spi.ExecutionEnv;
+
+/**
+ * Runs Java cells one after another in this process; what a cell defines, later cells see.
+ *
+ * <p>The value of a cell's last expression is shown unless a semicolon ends it. Nothing that a cell
+ * throws leaves {@link #run}. While an evaluator lives it owns {@code System.out} and {@code
+ * System.err}; text printed by threads that belong to no cell goes where it went before.
+ */
+public final class Evaluator implements AutoCloseable {
+  /** How long a cell may take to stop once it was asked to. */
+  public static final Duration GRACE = Duration.ofSeconds(5);
+
+  private static final long LOOK_EVERY_MILLISECONDS = 50;
+
+  private final EvaluatorSetup setup;
+  private final OutputRouter router;
+  private final CellRun.Session session;
+  private final ExecutorService worker = Executors.newSingleThreadExecutor(Evaluator::daemon);
+  private volatile Optional<Instant> stopAsked = Optional.empty();
+
+  /** Starts an evaluator whose cells see the class path of the class loader of this class. */
+  public Evaluator(EvaluatorSetup setup) {
+    this.setup = setup;
+    ClassLoader library = Evaluator.class.getClassLoader();
+    KeptControl control = new KeptControl(new CellLoader(library));
+    JShell shell = JShell.builder().executionEngine(new Engine(control), Map.of()).build();
+    shell.addToClasspath(ClassPath.joined(ClassPath.of(library)));
+    session = new CellRun.Session(shell, control, new CellPlaces(), setup);
+    setup.imports().forEach(this::bring);
+    router = new OutputRouter();
+  }
+
+  private static Thread daemon(Runnable work) {
+    Thread thread = new Thread(work, "cells");
+    thread.setDaemon(true); // threads that a cell leaves running inherit this
+    return thread;
+  }
+
+  private void bring(String importStatement) {
+    for (SnippetEvent event : session.shell().eval(importStatement)) {
+      if (event.status() != Snippet.Status.VALID) {
+        throw new IllegalArgumentException("start-up import does not compile: " + importStatement);
+      }
+    }
+  }
+
+  /**
+   * Runs a cell and waits for its end.
+   *
+   * @param cell what to run
+   * @param limit after this time the cell is stopped as by {@link #stop}
+   * @param sink is given the cell's outputs in order, from other threads, one at a time; text of a
+   *     thread that outlives the cell may come later
+   */
+  public CellEnd run(Cell cell, Duration limit, Consumer<CellOutput> sink) {
+    CellOutputs outputs = new CellOutputs(sink);
+    stopAsked = Optional.empty();
+    Future<CellEnd> end = worker.submit(() -> runHere(cell, outputs));
+    Instant latest = Instant.now().plus(limit);
+    while (true) {
+      try {
+        return end.get(LOOK_EVERY_MILLISECONDS, TimeUnit.MILLISECONDS);
+      } catch (TimeoutException e) {
+        if (stopAsked.isEmpty() && Instant.now().isAfter(latest)) {
+          outputs.put(new CellOutput.Text(CellOutput.ERR, overTime(limit)));
+          stop();
+        }
+      } catch (InterruptedException e) {
+        stop();
+      } catch (ExecutionException e) {
+        throw new IllegalStateException(e.getCause());
+      }
+      if (stopAsked.isPresent()) {
+        session.shell().stop(); // again: the first may have fallen between two statements
+        if (Instant.now().isAfter(stopAsked.get().plus(GRACE))) {
+          outputs.put(stuck());
+          return CellEnd.STUCK;
+        }
+      }
+    }
+  }
+
+  private CellEnd runHere(Cell cell, CellOutputs outputs) {
+    router.begin(outputs);
+    try {
+      return new CellRun(session, cell, outputs, () -> stopAsked.isPresent()).run();
+    } finally {
+      router.end(outputs);
+    }
+  }
+
+  private static String overTime(Duration limit) {
+    return "the cell ran longer than its limit of " + limit.toSeconds() + " s and is stopped\n";
+  }
+
+  private static CellOutput.Failure stuck() {
+    return FaultText.failure(
+        "Restart",
+        "the cell did not stop within "
+            + GRACE.toSeconds()
+            + " s; every name is lost,"
+            + " run the notebook from its first cell",
+        List.of());
+  }
+
+  /** Stops the running cell, if there is one. */
+  public void stop() {
+    if (stopAsked.isEmpty()) {
+      stopAsked = Optional.of(Instant.now());
+    }
+    session.shell().stop();
+  }
+
+  /** Shows a value now, among the outputs of the cell whose thread asks for it. */
+  public void display(Object value) {
+    MimeBundle bundle = setup.displays().bundle(value);
+    setup.shown().accept(value);
+    router
+        .current()
+        .ifPresentOrElse(
+            outputs -> outputs.put(new CellOutput.Display(bundle)),
+            () -> System.out.println(bundle.text()));
+  }
+
+  /** Completion, inspection and completeness of code, with this evaluator's names. */
+  public CodeHelp help() {
+    return new CodeHelp(session.shell().sourceCodeAnalysis());
+  }
+
+  @Override
+  public void close() {
+    worker.shutdownNow();
+    session.shell().close();
+    router.close();
+  }
+
+  /** Hands JShell the one control. */
+  private record Engine(KeptControl control) implements ExecutionControlProvider {
+    @Override
+    public String name() {
+      return "in this process";
+    }
+
+    @Override
+    public ExecutionControl generate(ExecutionEnv environment, Map<String, String> parameters) {
+      return control;
+    }
+  }
+}

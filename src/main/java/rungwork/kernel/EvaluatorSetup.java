@@ -1,0 +1,34 @@
+package rungwork.kernel;
+
+import java.util.List;
+import java.util.function.Consumer;
+
+/**
+ * What an evaluator is made with.
+ *
+ * @param imports import statements that every cell sees
+ * @param displays how values are shown
+ * @param plainFaults exception types whose message alone says enough; their stack is not shown
+ * @param shown is told each value that a cell displays, as the live object
+ */
+public record EvaluatorSetup(
+    List<String> imports,
+    DisplayRegistry displays,
+    List<Class<? extends Throwable>> plainFaults,
+    Consumer<Object> shown) {
+  /** Copies the lists. */
+  public EvaluatorSetup {
+    imports = List.copyOf(imports);
+    plainFaults = List.copyOf(plainFaults);
+  }
+
+  /** No imports, no displays but plain text, no plain faults, nobody listening. */
+  public static EvaluatorSetup bare() {
+    return new EvaluatorSetup(List.of(), DisplayRegistry.plain(), List.of(), value -> {});
+  }
+
+  /** This setup with another listener. */
+  public EvaluatorSetup withShown(Consumer<Object> listener) {
+    return new EvaluatorSetup(imports, displays, plainFaults, listener);
+  }
+}

@@ -1,0 +1,2 @@
+/** Runs Java cells. */
+package rungwork.kernel;
