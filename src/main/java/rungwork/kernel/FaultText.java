@@ -90,7 +90,7 @@ final class FaultText {
   private String frame(StackTraceElement frame) {
     String file = Optional.ofNullable(frame.getFileName()).orElse("");
     if (!file.startsWith("#")) {
-      return "    " + frame;
+      return library(frame);
     }
     String in = frame.getMethodName().isEmpty() ? "" : ", in " + frame.getMethodName();
     return places
@@ -101,7 +101,12 @@ final class FaultText {
               return "    cell [%d], line %d%s:  %s"
                   .formatted(place.cell().count(), line, in, place.text(line).strip());
             })
-        .orElse("    " + frame);
+        .orElseGet(() -> library(frame));
+  }
+
+  private static String library(StackTraceElement frame) {
+    String line = frame.getLineNumber() > 0 ? ", line " + frame.getLineNumber() : "";
+    return "    " + frame.getClassName() + "." + frame.getMethodName() + line;
   }
 
   private static List<String> first(List<String> where) {

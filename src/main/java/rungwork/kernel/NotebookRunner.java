@@ -1,0 +1,77 @@
+package rungwork.kernel;
+
+import com.google.gson.JsonObject;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/**
+ * Runs a notebook without Jupyter: a file in the notebook format 4 goes in; the executed notebook
+ * in format 4.5 and a self-contained page come out.
+ *
+ * <p>As Jupyter's own runner does by default, it skips empty cells and stops at the first cell that
+ * fails, unless the cell is tagged {@code raises-exception}.
+ */
+public final class NotebookRunner {
+  private final Evaluator evaluator;
+  private final PageStyle style;
+  private final Duration limit;
+
+  /** A runner of one notebook with a fresh evaluator, a look, and a time limit a cell. */
+  public NotebookRunner(Evaluator evaluator, PageStyle style, Duration limit) {
+    this.evaluator = evaluator;
+    this.style = style;
+    this.limit = limit;
+  }
+
+  /**
+   * Runs the notebook and writes {@code NAME.ipynb} and {@code NAME.html} into the folder.
+   *
+   * @throws IllegalArgumentException if the file is no notebook of format 4
+   */
+  public NotebookRun run(Path file, Path folder) throws IOException {
+    NotebookFile notebook = NotebookFile.read(file);
+    CellEnd end = CellEnd.FINISHED;
+    String remark = "";
+    int count = 0;
+    for (JsonObject cell : notebook.codeCells()) {
+      notebook.clear(cell);
+      if (end != CellEnd.FINISHED || notebook.source(cell).isBlank()) {
+        continue;
+      }
+      count++;
+      List<CellOutput> outputs = Collections.synchronizedList(new ArrayList<>());
+      end = evaluator.run(new Cell(count, notebook.source(cell)), limit, outputs::add);
+      notebook.fill(cell, count, List.copyOf(outputs));
+      if (end == CellEnd.FAILED && notebook.mayFail(cell)) {
+        end = CellEnd.FINISHED;
+      }
+      remark = end == CellEnd.FINISHED ? count + " cells ran" : remark(count, outputs);
+    }
+    return written(notebook, folder, end, remark);
+  }
+
+  private NotebookRun written(NotebookFile notebook, Path folder, CellEnd end, String remark)
+      throws IOException {
+    Files.createDirectories(folder);
+    Path executed = folder.resolve(notebook.name() + ".ipynb");
+    Path page = folder.resolve(notebook.name() + ".html");
+    Files.writeString(executed, notebook.json());
+    Files.writeString(page, new HtmlPage(notebook, style).text());
+    return new NotebookRun(executed, page, end, remark);
+  }
+
+  private static String remark(int count, List<CellOutput> outputs) {
+    String why =
+        outputs.stream()
+            .filter(CellOutput.Failure.class::isInstance)
+            .map(CellOutput.Failure.class::cast)
+            .map(failure -> failure.name() + ": " + failure.message())
+            .reduce("", (earlier, later) -> later);
+    return "cell [" + count + "] failed: " + why;
+  }
+}

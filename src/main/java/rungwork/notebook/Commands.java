@@ -1,0 +1,107 @@
+package rungwork.notebook;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import rungwork.kernel.Evaluator;
+import rungwork.kernel.NotebookRun;
+import rungwork.kernel.NotebookRunner;
+
+/** What the command line can do; each command returns the program's exit status. */
+final class Commands {
+  private static final int DONE = 0;
+  private static final int FAILED = 1;
+  private static final int MISUSED = 2;
+  private static final Path NOTEBOOKS = Path.of("notebooks");
+  private static final Path PAGES = Path.of("target", "notebooks");
+  private static final Duration CELL_LIMIT = Duration.ofMinutes(10);
+  private static final String USAGE =
+      """
+      commands:
+        (none)                                     run every notebook in notebooks/
+        run FILE.ipynb --out DIR [--cell-timeout S] run one notebook; S in whole seconds
+        install [--prefix DIR]                     put the kernel where Jupyter finds it
+      """;
+
+  private final PrintStream out;
+  private final PrintStream err;
+
+  Commands(PrintStream out, PrintStream err) {
+    this.out = out;
+    this.err = err;
+  }
+
+  int run(String... arguments) {
+    try {
+      if (arguments.length == 0) {
+        return runAll(NOTEBOOKS, PAGES);
+      }
+      List<String> rest = List.of(arguments).subList(1, arguments.length);
+      return switch (arguments[0]) {
+        case "run" -> runOne(new Options(rest));
+        default -> throw new UsageException("there is no command " + arguments[0]);
+      };
+    } catch (UsageException e) {
+      err.println(e.getMessage());
+      err.print(USAGE);
+      return MISUSED;
+    } catch (IOException | UncheckedIOException | IllegalArgumentException e) {
+      err.println(e.getMessage());
+      return FAILED;
+    }
+  }
+
+  private int runAll(Path notebooks, Path pages) throws IOException {
+    List<Path> files = notebooks(notebooks);
+    if (files.isEmpty()) {
+      throw new UsageException("there is no notebook in " + notebooks.toAbsolutePath());
+    }
+    int worst = DONE;
+    for (Path file : files) {
+      worst = Math.max(worst, runNotebook(file, pages, CELL_LIMIT));
+    }
+    return worst;
+  }
+
+  private static List<Path> notebooks(Path folder) throws IOException {
+    if (!Files.isDirectory(folder)) {
+      return List.of();
+    }
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.filter(file -> file.toString().endsWith(".ipynb")).sorted().toList();
+    }
+  }
+
+  private int runOne(Options options) throws IOException {
+    Path file = Path.of(options.only("a notebook file"));
+    Path folder = Path.of(options.value("--out"));
+    Duration limit = options.seconds("--cell-timeout").orElse(CELL_LIMIT);
+    options.refuseOthers();
+    if (!Files.isRegularFile(file)) {
+      throw new UsageException("there is no file " + file);
+    }
+    return runNotebook(file, folder, limit);
+  }
+
+  private int runNotebook(Path file, Path folder, Duration limit) throws IOException {
+    List<String> headlines = new ArrayList<>();
+    NotebookRun run;
+    try (Evaluator evaluator =
+        new Evaluator(
+            Composition.setup(value -> Composition.headline(value).ifPresent(headlines::add)))) {
+      Rungwork.showOn(evaluator::display);
+      run = new NotebookRunner(evaluator, Composition.style(), limit).run(file, folder);
+    }
+    out.println(file.getFileName() + ": " + run.remark());
+    headlines.forEach(line -> out.println("  " + line));
+    out.println("  page: " + run.page());
+    out.flush();
+    return run.complete() ? DONE : FAILED;
+  }
+}

@@ -1,0 +1,2 @@
+/** The composition root. */
+package rungwork.notebook;
