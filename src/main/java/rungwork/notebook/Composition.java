@@ -3,6 +3,8 @@ package rungwork.notebook;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import rungwork.fault.ModelException;
+import rungwork.fault.SolveException;
 import rungwork.kernel.DisplayRegistry;
 import rungwork.kernel.EvaluatorSetup;
 import rungwork.kernel.PageStyle;
@@ -15,13 +17,18 @@ final class Composition {
   static final List<String> IMPORTS =
       List.of(
           "import java.util.*;",
+          "import static rungwork.quantity.Quantities.*;",
           "import static rungwork.notebook.Rungwork.display;",
           "import rungwork.notebook.Rungwork;");
+
+  /** Faults whose message alone tells a builder what to change. */
+  private static final List<Class<? extends Throwable>> FAULTS =
+      List.of(ModelException.class, SolveException.class);
 
   private Composition() {}
 
   static EvaluatorSetup setup(Consumer<Object> shown) {
-    return new EvaluatorSetup(IMPORTS, displays(), List.of(), shown);
+    return new EvaluatorSetup(IMPORTS, displays(), FAULTS, shown);
   }
 
   /** How values of the library's types are shown. */
