@@ -55,6 +55,16 @@ public record Mass(
   }
 
   /**
+   * This mass as heavy as it feels under a sudden load: its mass and its own inertia times its
+   * amplification.
+   *
+   * @return the amplified mass, itself rigid
+   */
+  public Mass amplified() {
+    return new Mass(name, kilograms * amplification, at, own.times(amplification), carriers, 1);
+  }
+
+  /**
    * Own inertia of an item about its centre of mass, in vehicle axes.
    *
    * @param xx moment of inertia about x [kg·m²]
@@ -67,6 +77,17 @@ public record Mass(
   public record Inertia(double xx, double yy, double zz, double xy, double yz, double zx) {
     /** A point. */
     public static final Inertia NONE = new Inertia(0, 0, 0, 0, 0, 0);
+
+    /**
+     * This inertia scaled.
+     *
+     * @param factor the factor [1]
+     * @return the scaled inertia
+     */
+    public Inertia times(double factor) {
+      return new Inertia(
+          xx * factor, yy * factor, zz * factor, xy * factor, yz * factor, zx * factor);
+    }
 
     /**
      * A uniform box along the vehicle's axes: m(b² + c²)/12 about each axis.

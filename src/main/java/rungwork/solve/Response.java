@@ -25,15 +25,21 @@ public final class Response {
     unbalanced = solution.unbalanced();
     residual = solution.imbalance(unbalanced);
     if (!(residual <= Solver.LARGEST_RESIDUAL)) {
-      throw new SolveException(
-          String.format(
-              Locale.ROOT,
-              "load case %s is out of balance by %.1e of its load; at most %.0e is accepted: the"
-                  + " frame is nearly a mechanism, or its stiffnesses differ too much",
-              loadCase.name(),
-              residual,
-              Solver.LARGEST_RESIDUAL));
+      throw new SolveException(refusal());
     }
+  }
+
+  private String refusal() {
+    String left =
+        structure.isFree()
+            ? "does not balance itself: %.1e of its load is left over; at most %.0e is accepted:"
+                + " add the inertia that answers it"
+            : "is out of balance by %.1e of its load; at most %.0e is accepted: the frame is"
+                + " nearly a mechanism, or its stiffnesses differ too much";
+    return "load case "
+        + loadCase.name()
+        + " "
+        + String.format(Locale.ROOT, left, residual, Solver.LARGEST_RESIDUAL);
   }
 
   /**
@@ -55,7 +61,8 @@ public final class Response {
   }
 
   /**
-   * How far a node moves.
+   * How far a node moves; in a frame without supports, against three far nodes that are held to
+   * remove its free motion.
    *
    * @param node its name
    * @return its motion in vehicle axes
@@ -115,7 +122,8 @@ public final class Response {
 
   /**
    * The equilibrium audit: at every node, what members, springs and loads leave out of balance, the
-   * largest over the sum of the loads (moments over the frame's size).
+   * largest over the sum of the loads (moments over the frame's size). For a frame without supports
+   * it includes what the places held to remove the free motion carry.
    *
    * @return the residual, at most 1e-9 [1]
    */

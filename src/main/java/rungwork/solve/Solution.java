@@ -72,11 +72,11 @@ final class Solution {
     return rest;
   }
 
-  /** The largest force out of balance at a motion that is not held, over the load [1]. */
+  /** The largest force out of balance where no support takes it, over the load [1]. */
   double imbalance(double[] rest) {
     double largest = 0;
     for (int i = 0; i < rest.length; i++) {
-      if (!structure.held(i)) {
+      if (!structure.supported(i)) {
         double force = i % 6 < 3 ? rest[i] : rest[i] / structure.size();
         largest = Math.max(largest, Math.abs(force));
       }

@@ -36,7 +36,20 @@ public final class Solver {
       throw new ModelException(
           "nothing holds the frame: give it supports, or balance the loads by inertia");
     }
-    return new Solver(new Structure(frame));
+    return new Solver(new Structure(frame, frame.supports()));
+  }
+
+  /**
+   * Prepares a frame that nothing holds, for loads that balance themselves. Six motions of far
+   * nodes are held only to remove the free motion; whatever they would carry counts as residual.
+   *
+   * @param frame the frame; its supports are taken away
+   * @return a solver for it
+   * @throws SolveException when it can move as a mechanism, naming a node and its motion
+   */
+  public static Solver unsupported(Frame frame) {
+    Frame free = frame.on(List.of());
+    return new Solver(new Structure(free, new FreeMotion(free).holds()));
   }
 
   /**

@@ -20,7 +20,13 @@ final class Structure {
   private final double[] springs;
   private final double size;
 
-  Structure(Frame frame) {
+  /**
+   * Counts a frame.
+   *
+   * @param frame the frame
+   * @param supports what holds it: its own supports, or others that only remove its free motion
+   */
+  Structure(Frame frame, List<Support> supports) {
     this.frame = frame;
     nodes = frame.nodes();
     members = frame.beams().stream().map(beam -> new Member(frame, beam)).toList();
@@ -28,7 +34,7 @@ final class Structure {
     members.forEach(member -> memberIndex.put(member.beam().name(), memberIndex.size()));
     held = new boolean[6 * nodes.size()];
     springs = new double[6 * nodes.size()];
-    frame.supports().forEach(this::hold);
+    supports.forEach(this::hold);
     size = nodes.stream().mapToDouble(n -> n.at().distance(nodes.get(0).at())).max().orElse(0);
   }
 
@@ -60,6 +66,16 @@ final class Structure {
 
   boolean held(int motion) {
     return held[motion];
+  }
+
+  /** Whether a support may take force there: not where a motion is held only to remove it. */
+  boolean supported(int motion) {
+    return held[motion] && !isFree();
+  }
+
+  /** Whether the frame itself has no support. */
+  boolean isFree() {
+    return frame.supports().isEmpty();
   }
 
   /** Stiffness of the spring against a motion; zero where there is none [N/m or N·m/rad]. */
