@@ -1,0 +1,172 @@
+package rungwork.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import rungwork.quantity.Kind;
+import rungwork.quantity.Units;
+import rungwork.section.Line;
+import rungwork.section.Section;
+import rungwork.section.Segment;
+import rungwork.section.StressPoint;
+import rungwork.section.Wall;
+
+/**
+ * A cross-section to scale, seen with the beam's x coming towards the reader: y to the left, z up;
+ * its overall dimensions, its stress points numbered, centroid and shear centre marked.
+ */
+final class SectionDrawing {
+  /** Longer side of the section on the drawing [px]. */
+  private static final double SIZE = 260;
+
+  /** Straight pieces that an arc is drawn with. */
+  private static final int ARC = 16;
+
+  /** Nearer than this, centroid and shear centre share one mark [px]. */
+  private static final double ONE_MARK = 3;
+
+  private final Section section;
+  private final Units units;
+  private final Canvas canvas = new Canvas();
+  private final double scale;
+  private final List<List<Spot>> loops;
+
+  private SectionDrawing(Section section, Units units) {
+    this.section = section;
+    this.units = units;
+    Box inMetres = around(loops(section, 1));
+    scale = SIZE / Math.max(inMetres.width(), inMetres.height());
+    loops = loops(section, scale);
+  }
+
+  /** Draws a section that has an outline. */
+  static Picture of(Section section, Units units) {
+    return new SectionDrawing(section, units).draw();
+  }
+
+  private Picture draw() {
+    canvas.part(section.name(), () -> canvas.loops("steel", loops));
+    Box box = around(loops);
+    axes(box);
+    dimensions(box);
+    points();
+    centres();
+    canvas.label(
+        Label.middle(new Spot((box.left() + box.right()) / 2, box.bottom() + 76), note())
+            .css("small"));
+    String title = section.name() + " to scale, " + units.scale(Kind.LENGTH).unit();
+    return new Picture(title, canvas.done(title), words(box));
+  }
+
+  private String note() {
+    List<Double> walls = section.walls().stream().map(Wall::thickness).distinct().toList();
+    String wall = walls.size() == 1 ? "; wall " + length(walls.get(0)) : "";
+    return "dimensions in " + units.scale(Kind.LENGTH).unit() + wall;
+  }
+
+  private void axes(Box box) {
+    Spot centre = place(0, 0);
+    Box reach = box.grown(22);
+    Spot left = new Spot(reach.left(), centre.y());
+    Spot top = new Spot(centre.x(), reach.top());
+    canvas.line("axis", new Spot(reach.right(), centre.y()), left);
+    canvas.line("axis", new Spot(centre.x(), reach.bottom()), top);
+    canvas.label(Label.end(left.plus(-3, 4), "y").css("small"));
+    canvas.label(Label.middle(top.plus(0, -4), "z").css("small"));
+  }
+
+  private void dimensions(Box box) {
+    Spot bottomLeft = new Spot(box.left(), box.bottom());
+    Spot bottomRight = new Spot(box.right(), box.bottom());
+    Spot topRight = new Spot(box.right(), box.top());
+    new Dimension(bottomLeft, bottomRight, length(box.width() / scale))
+        .along(canvas, box.bottom() + 48);
+    new Dimension(topRight, bottomRight, length(box.height() / scale))
+        .up(canvas, box.right() + 46);
+  }
+
+  private void points() {
+    for (int i = 0; i < section.points().size(); i++) {
+      StressPoint point = section.points().get(i);
+      Spot at = place(point.y(), point.z());
+      String number = String.valueOf(i + 1);
+      canvas.part(
+          number + ": " + point.name(),
+          () -> {
+            canvas.circle("solid", at, 3);
+            canvas.label(Label.middle(outwards(at), number).css("small on strong"));
+          });
+    }
+  }
+
+  /** Where a point's number stands: away from the centroid. */
+  private static Spot outwards(Spot at) {
+    double distance = Math.max(1, at.distance(new Spot(0, 0)));
+    return at.plus(13 * at.x() / distance, 13 * at.y() / distance + 4);
+  }
+
+  private void centres() {
+    Spot centroid = place(0, 0);
+    Spot shear =
+        place(section.properties().shearCentreY(), section.properties().shearCentreZ());
+    boolean one = centroid.distance(shear) < ONE_MARK;
+    canvas.part(
+        one ? "centroid C and shear centre S" : "centroid C",
+        () -> {
+          canvas.circle("hollow", centroid, 4.5);
+          canvas.circle("solid", centroid, 1.5);
+          canvas.label(Label.at(centroid.plus(7, 15), one ? "C, S" : "C").css("small on"));
+        });
+    if (!one) {
+      canvas.part(
+          "shear centre S",
+          () -> {
+            canvas.line("edge", shear.plus(-5, -5), shear.plus(5, 5));
+            canvas.line("edge", shear.plus(-5, 5), shear.plus(5, -5));
+            canvas.label(Label.at(shear.plus(7, 15), "S").css("small on"));
+          });
+    }
+  }
+
+  private String words(Box box) {
+    return "Section "
+        + section.name()
+        + ": "
+        + units.show(Kind.LENGTH, box.width() / scale)
+        + " wide (y), "
+        + units.show(Kind.LENGTH, box.height() / scale)
+        + " deep (z), "
+        + section.points().size()
+        + " stress points.";
+  }
+
+  private String length(double metres) {
+    return Numbers.dimension(metres, units);
+  }
+
+  private Spot place(double y, double z) {
+    return new Spot(-y * scale, -z * scale);
+  }
+
+  private static List<List<Spot>> loops(Section section, double scale) {
+    return section.outline().loops().stream()
+        .map(loop -> loop.stream().flatMap(piece -> spots(piece, scale).stream()).toList())
+        .toList();
+  }
+
+  private static List<Spot> spots(Segment piece, double scale) {
+    int steps = piece instanceof Line ? 1 : ARC;
+    return IntStream.range(0, steps)
+        .mapToObj(i -> piece.at((double) i / steps))
+        .map(spot -> new Spot(-spot.y() * scale, -spot.z() * scale))
+        .toList();
+  }
+
+  private static Box around(List<List<Spot>> loops) {
+    Box box = Box.EMPTY;
+    for (Spot spot : new ArrayList<>(loops.stream().flatMap(List::stream).toList())) {
+      box = box.and(spot);
+    }
+    return box;
+  }
+}

@@ -1,0 +1,87 @@
+package rungwork.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import rungwork.quantity.Kind;
+import rungwork.quantity.Units;
+import rungwork.report.Table.Column;
+import rungwork.report.Table.Row;
+import rungwork.section.Properties;
+import rungwork.section.Section;
+import rungwork.section.StressPoint;
+
+/** A cross-section: drawn to scale where its outline is known, its properties, its stress points. */
+final class SectionPage {
+  private SectionPage() {}
+
+  static Page of(Section section, Units units) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Block.Title("Section " + section.name()));
+    if (!section.outline().loops().isEmpty()) {
+      blocks.add(new Block.Figure(SectionDrawing.of(section, units)));
+    }
+    section
+        .unfitForFlatFrame()
+        .ifPresent(reason -> blocks.add(new Block.VerdictLine("not for a flat frame: " + reason)));
+    blocks.add(properties(section.properties(), units));
+    blocks.add(new Block.Heading("Stress points, from the centroid"));
+    blocks.add(points(section.points(), units));
+    return new Page(blocks);
+  }
+
+  private static Table properties(Properties p, Units units) {
+    List<Row> rows =
+        List.of(
+            row("area", "A", units.show(Kind.AREA, p.area())),
+            row("second moment about y", "Iy", units.show(Kind.SECOND_MOMENT, p.iy())),
+            row("second moment about z", "Iz", units.show(Kind.SECOND_MOMENT, p.iz())),
+            row("torsion constant", "It", units.show(Kind.SECOND_MOMENT, p.it())),
+            row("elastic modulus about y", "Wel,y", units.show(Kind.SECTION_MODULUS, p.wely())),
+            row("elastic modulus about z", "Wel,z", units.show(Kind.SECTION_MODULUS, p.welz())),
+            row("plastic modulus about y", "Wpl,y", units.show(Kind.SECTION_MODULUS, p.wply())),
+            row("plastic modulus about z", "Wpl,z", units.show(Kind.SECTION_MODULUS, p.wplz())),
+            row("shear area along y", "Av,y", units.show(Kind.AREA, p.shearY())),
+            row("shear area along z", "Av,z", units.show(Kind.AREA, p.shearZ())),
+            row("shear centre along y", "yS", length(p.shearCentreY(), units)),
+            row("shear centre along z", "zS", length(p.shearCentreZ(), units)));
+    return new Table(
+        List.of(
+            Column.words("property"),
+            Column.words("symbol"),
+            Column.number("value"),
+            Column.words("unit")),
+        rows);
+  }
+
+  private static String length(double metres, Units units) {
+    return Numbers.place(metres, units) + " " + units.scale(Kind.LENGTH).unit();
+  }
+
+  /** A row whose shown quantity is parted into number and unit. */
+  private static Row row(String property, String symbol, String shown) {
+    int blank = shown.indexOf(' ');
+    return Row.of(property, symbol, shown.substring(0, blank), shown.substring(blank + 1));
+  }
+
+  private static Table points(List<StressPoint> points, Units units) {
+    String unit = units.scale(Kind.LENGTH).unit();
+    List<Row> rows =
+        IntStream.range(0, points.size())
+            .mapToObj(
+                i ->
+                    Row.of(
+                        String.valueOf(i + 1),
+                        points.get(i).name(),
+                        Numbers.place(points.get(i).y(), units),
+                        Numbers.place(points.get(i).z(), units)))
+            .toList();
+    return new Table(
+        List.of(
+            Column.number("no."),
+            Column.words("where"),
+            Column.number("y", unit),
+            Column.number("z", unit)),
+        rows);
+  }
+}

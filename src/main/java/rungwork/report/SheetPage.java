@@ -1,0 +1,175 @@
+package rungwork.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import rungwork.check.Basis;
+import rungwork.check.Check;
+import rungwork.check.CheckSheet;
+import rungwork.check.Verdict;
+import rungwork.quantity.Kind;
+import rungwork.quantity.Units;
+import rungwork.report.Table.Cell;
+import rungwork.report.Table.Column;
+import rungwork.report.Table.Row;
+
+/**
+ * A check sheet: the verdict in one line, the cautions, the governing check of each part, the worst
+ * of each question with its working folded under it, and all that was not checked or was assumed.
+ */
+final class SheetPage {
+  /** Checks that are listed with their working; beyond them a line counts the rest. */
+  private static final int LISTED = 120;
+
+  private final CheckSheet sheet;
+  private final Units units;
+
+  private SheetPage(CheckSheet sheet, Units units) {
+    this.sheet = sheet;
+    this.units = units;
+  }
+
+  static Page of(CheckSheet sheet, Units units) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Block.Title(sheet.title()));
+    blocks.addAll(body(sheet, units));
+    return new Page(blocks);
+  }
+
+  /** The sheet without its title, for a page that holds more. */
+  static List<Block> body(CheckSheet sheet, Units units) {
+    return new SheetPage(sheet, units).blocks();
+  }
+
+  private List<Block> blocks() {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Block.VerdictLine(sheet.verdictLine()));
+    sheet.cautions().forEach(caution -> blocks.add(new Block.Warning(caution.text())));
+    governing(blocks);
+    worstOfEach(blocks);
+    open(blocks, "Shown, but outside a formula's range", sheet.outsideRange());
+    open(blocks, "Not checked", sheet.notChecked());
+    remarks(blocks, "Not checked at all by this version", sheet.notMade());
+    remarks(blocks, "Assumptions", sheet.assumptions());
+    return blocks;
+  }
+
+  private void governing(List<Block> blocks) {
+    if (sheet.governingByPart().isEmpty()) {
+      return;
+    }
+    blocks.add(new Block.Heading("Governing check of each part"));
+    blocks.addAll(table(sheet.governingByPart()));
+    sheet.governing().ifPresent(check -> blocks.add(working(check)));
+  }
+
+  /** The working of the check that governs all, open to the reader. */
+  private Block working(Check check) {
+    String heading = "Working of the governing check: " + check.what() + " of " + check.part();
+    return new Block.Calculation(heading, Working.lines(check, units));
+  }
+
+  private void worstOfEach(List<Block> blocks) {
+    List<Check> worst = onePerQuestion();
+    if (worst.isEmpty()) {
+      return;
+    }
+    List<Check> listed = worst.subList(0, Math.min(LISTED, worst.size()));
+    String summary =
+        "Every question asked of every part, its worst case with the working ("
+            + listed.size()
+            + " of "
+            + sheet.checks().size()
+            + " checks; the others of the same question are no worse)";
+    blocks.add(new Block.Folded(summary, table(listed)));
+  }
+
+  /** The worst check of each question of each part; the sheet has them worst first. */
+  private List<Check> onePerQuestion() {
+    Map<List<String>, Check> first = new LinkedHashMap<>();
+    sheet.checks().stream()
+        .filter(check -> check.utilisation().isPresent())
+        .forEach(check -> first.putIfAbsent(List.of(check.part(), check.what()), check));
+    return List.copyOf(first.values());
+  }
+
+  private List<Block> table(List<Check> checks) {
+    Optional<Kind> kind =
+        Numbers.common(
+            checks.stream()
+                .flatMap(check -> check.verdict().numbers().stream())
+                .map(Verdict.Measured::kind)
+                .toList());
+    List<Column> columns =
+        List.of(
+            Column.flag("utilisation"),
+            Column.words("part"),
+            Column.words("what"),
+            Column.words("where"),
+            Column.words("load case"),
+            Numbers.column("demand", kind, units),
+            Numbers.column("capacity", kind, units),
+            Column.words("basis"));
+    return List.of(new Table(columns, checks.stream().map(check -> row(check, kind)).toList()));
+  }
+
+  private Row row(Check check, Optional<Kind> kind) {
+    return Row.of(
+            Numbers.cell(check.verdict()),
+            Cell.of(check.part()),
+            Cell.of(check.what()),
+            Cell.of(check.where()),
+            Cell.of(check.loadCase()),
+            Cell.of(number(check, Verdict.Measured::demand, kind)),
+            Cell.of(number(check, Verdict.Measured::capacity, kind)),
+            Cell.of(basis(check.basis())))
+        .over("working and source", Working.lines(check, units));
+  }
+
+  private static String basis(Basis basis) {
+    return basis.limitState().name().toLowerCase(Locale.ROOT) + ": " + basis.factors();
+  }
+
+  private String number(
+      Check check,
+      ToDoubleFunction<Verdict.Measured> which,
+      Optional<Kind> column) {
+    return check
+        .verdict()
+        .numbers()
+        .map(n -> Numbers.number(which.applyAsDouble(n), n.kind(), column, units))
+        .orElse("");
+  }
+
+  /** What was not made within its range: one line for each question and reason, its parts named. */
+  private static void open(List<Block> blocks, String heading, List<Check> checks) {
+    if (checks.isEmpty()) {
+      return;
+    }
+    Map<List<String>, List<String>> parts = new LinkedHashMap<>();
+    for (Check check : checks) {
+      parts
+          .computeIfAbsent(
+              List.of(check.what(), Working.reason(check.verdict())), key -> new ArrayList<>())
+          .add(check.part());
+    }
+    List<Row> rows = new ArrayList<>();
+    parts.forEach(
+        (key, names) -> rows.add(Row.of(key.get(0), String.join(", ", names), key.get(1))));
+    blocks.add(new Block.Heading(heading));
+    blocks.add(
+        new Table(
+            List.of(Column.words("what"), Column.words("parts"), Column.sentence("why")), rows));
+  }
+
+  private static void remarks(List<Block> blocks, String heading, List<String> items) {
+    if (!items.isEmpty()) {
+      blocks.add(new Block.Heading(heading));
+      blocks.add(new Block.Remarks(items));
+    }
+  }
+}

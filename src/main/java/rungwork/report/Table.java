@@ -1,0 +1,192 @@
+package rungwork.report;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * A table: numbers to the right, their unit in the head. A row may carry lines folded under it.
+ *
+ * @param columns its columns
+ * @param rows its rows, a cell for each column
+ */
+record Table(List<Column> columns, List<Row> rows) implements Block {
+  private static final String GAP = "  ";
+
+  /**
+   * A column.
+   *
+   * @param head its head, the unit in square brackets
+   * @param css {@code number} to stand on the right, {@code flag} for a utilisation, else empty
+   * @param width letters in a line of plain text, where words are broken
+   */
+  record Column(String head, String css, int width) {
+    private static final int WORDS = 26;
+
+    static Column words(String head) {
+      return new Column(head, "", WORDS);
+    }
+
+    /** Words that may run to a sentence. */
+    static Column sentence(String head) {
+      return new Column(head, "", 2 * WORDS);
+    }
+
+    static Column number(String head) {
+      return new Column(head, "number", WORDS);
+    }
+
+    /** A utilisation or another short flag, never broken. */
+    static Column flag(String head) {
+      return new Column(head, "flag", WORDS);
+    }
+
+    static Column number(String head, String unit) {
+      return number(unit.isEmpty() ? head : head + " [" + unit + "]");
+    }
+
+    boolean onTheRight() {
+      return css.equals("number");
+    }
+  }
+
+  /**
+   * A cell.
+   *
+   * @param words what it says
+   * @param chip style-sheet class of the colour shown before it; empty for no colour
+   */
+  record Cell(String words, String chip) {
+    static Cell of(String words) {
+      return new Cell(words, "");
+    }
+  }
+
+  /**
+   * A row.
+   *
+   * @param cells a cell for each column
+   * @param summary what the folded lines are
+   * @param under lines folded under the row; none for a plain row
+   */
+  record Row(List<Cell> cells, String summary, List<String> under) {
+    static Row of(Cell... cells) {
+      return new Row(List.of(cells), "", List.of());
+    }
+
+    static Row of(String... words) {
+      return new Row(Arrays.stream(words).map(Cell::of).toList(), "", List.of());
+    }
+
+    Row over(String folded, List<String> lines) {
+      return new Row(cells, folded, List.copyOf(lines));
+    }
+  }
+
+  Table {
+    columns = List.copyOf(columns);
+    rows = List.copyOf(rows);
+  }
+
+  @Override
+  public void html(Markup markup) {
+    markup.element(
+        "div",
+        () -> markup.element("table", () -> head(markup).element("tbody", () -> body(markup))),
+        "class",
+        "scroll");
+  }
+
+  private Markup head(Markup markup) {
+    Runnable cells =
+        () -> columns.forEach(c -> markup.leaf("th", c.head(), "scope", "col", "class", c.css()));
+    return markup.element("thead", () -> markup.element("tr", cells));
+  }
+
+  private void body(Markup markup) {
+    for (Row row : rows) {
+      markup.element("tr", () -> cells(markup, row));
+      if (!row.under().isEmpty()) {
+        markup.element("tr", () -> under(markup, row), "class", "under");
+      }
+    }
+  }
+
+  private void cells(Markup markup, Row row) {
+    for (int i = 0; i < columns.size(); i++) {
+      Cell cell = row.cells().get(i);
+      markup.element("td", () -> cell(markup, cell), "class", columns.get(i).css());
+    }
+  }
+
+  private static void cell(Markup markup, Cell cell) {
+    if (!cell.chip().isEmpty()) {
+      markup.leaf("span", "", "class", "chip " + cell.chip());
+    }
+    markup.text(cell.words());
+  }
+
+  private void under(Markup markup, Row row) {
+    Runnable lines =
+        () ->
+            markup.element(
+                "ol",
+                () -> row.under().forEach(line -> markup.leaf("li", line)),
+                "class",
+                "working");
+    markup.element(
+        "td",
+        () ->
+            markup.element(
+                "details",
+                () -> {
+                  markup.leaf("summary", row.summary());
+                  lines.run();
+                }),
+        "colspan",
+        String.valueOf(columns.size()));
+  }
+
+  @Override
+  public void text(StringBuilder out) {
+    List<List<List<String>>> lines = new ArrayList<>();
+    lines.add(columns.stream().map(column -> List.of(column.head())).toList());
+    rows.forEach(row -> lines.add(broken(row)));
+    int[] widths = new int[columns.size()];
+    lines.forEach(cells -> widen(widths, cells));
+    lines.add(1, Arrays.stream(widths).mapToObj(width -> List.of("-".repeat(width))).toList());
+    lines.forEach(cells -> row(out, widths, cells));
+  }
+
+  /** The cells of a row in plain text, long words broken into lines. */
+  private List<List<String>> broken(Row row) {
+    List<List<String>> cells = new ArrayList<>();
+    for (int i = 0; i < columns.size(); i++) {
+      String words = row.cells().get(i).words();
+      boolean breaks = columns.get(i).css().isEmpty();
+      cells.add(breaks ? Wrapped.lines(words, columns.get(i).width()) : List.of(words));
+    }
+    return cells;
+  }
+
+  private static void widen(int[] widths, List<List<String>> cells) {
+    for (int i = 0; i < widths.length; i++) {
+      for (String line : cells.get(i)) {
+        widths[i] = Math.max(widths[i], Wrapped.width(line));
+      }
+    }
+  }
+
+  private void row(StringBuilder out, int[] widths, List<List<String>> cells) {
+    int height = cells.stream().mapToInt(List::size).max().orElse(0);
+    for (int k = 0; k < height; k++) {
+      StringBuilder line = new StringBuilder();
+      for (int i = 0; i < widths.length; i++) {
+        String words = k < cells.get(i).size() ? cells.get(i).get(k) : "";
+        String blank = " ".repeat(widths[i] - Wrapped.width(words));
+        line.append(columns.get(i).onTheRight() ? blank + words : words + blank).append(GAP);
+      }
+      out.append(line.toString().stripTrailing()).append('\n');
+    }
+  }
+}
