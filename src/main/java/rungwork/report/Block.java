@@ -77,8 +77,7 @@ sealed interface Block
   record Warning(String words) implements Block {
     @Override
     public void html(Markup markup) {
-      markup.element(
-          "p", () -> markup.leaf("b", "Caution. ").text(words), "class", "caution");
+      markup.element("p", () -> markup.leaf("b", "Caution. ").text(words), "class", "caution");
     }
 
     @Override

@@ -99,8 +99,7 @@ final class Canvas {
   String done(String title) {
     Box area = box.grown(MARGIN);
     String view =
-        String.join(
-            " ", px(area.left()), px(area.top()), px(area.width()), px(area.height()));
+        String.join(" ", px(area.left()), px(area.top()), px(area.width()), px(area.height()));
     Markup whole = new Markup();
     whole.element(
         "svg",

@@ -61,7 +61,7 @@ final class SectionDrawing {
   private String note() {
     List<Double> walls = section.walls().stream().map(Wall::thickness).distinct().toList();
     String wall = walls.size() == 1 ? "; wall " + length(walls.get(0)) : "";
-    return "dimensions in " + units.scale(Kind.LENGTH).unit() + wall;
+    return "dimensions [" + units.scale(Kind.LENGTH).unit() + "]" + wall;
   }
 
   private void axes(Box box) {
@@ -81,8 +81,7 @@ final class SectionDrawing {
     Spot topRight = new Spot(box.right(), box.top());
     new Dimension(bottomLeft, bottomRight, length(box.width() / scale))
         .along(canvas, box.bottom() + 48);
-    new Dimension(topRight, bottomRight, length(box.height() / scale))
-        .up(canvas, box.right() + 46);
+    new Dimension(topRight, bottomRight, length(box.height() / scale)).up(canvas, box.right() + 46);
   }
 
   private void points() {
@@ -107,8 +106,7 @@ final class SectionDrawing {
 
   private void centres() {
     Spot centroid = place(0, 0);
-    Spot shear =
-        place(section.properties().shearCentreY(), section.properties().shearCentreZ());
+    Spot shear = place(section.properties().shearCentreY(), section.properties().shearCentreZ());
     boolean one = centroid.distance(shear) < ONE_MARK;
     canvas.part(
         one ? "centroid C and shear centre S" : "centroid C",

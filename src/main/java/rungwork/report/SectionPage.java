@@ -11,7 +11,9 @@ import rungwork.section.Properties;
 import rungwork.section.Section;
 import rungwork.section.StressPoint;
 
-/** A cross-section: drawn to scale where its outline is known, its properties, its stress points. */
+/**
+ * A cross-section: drawn to scale where its outline is known, its properties, its stress points.
+ */
 final class SectionPage {
   private SectionPage() {}
 

@@ -135,9 +135,7 @@ final class SheetPage {
   }
 
   private String number(
-      Check check,
-      ToDoubleFunction<Verdict.Measured> which,
-      Optional<Kind> column) {
+      Check check, ToDoubleFunction<Verdict.Measured> which, Optional<Kind> column) {
     return check
         .verdict()
         .numbers()
@@ -163,7 +161,7 @@ final class SheetPage {
     blocks.add(new Block.Heading(heading));
     blocks.add(
         new Table(
-            List.of(Column.words("what"), Column.words("parts"), Column.sentence("why")), rows));
+            List.of(Column.words("what"), Column.sentence("parts"), Column.sentence("why")), rows));
   }
 
   private static void remarks(List<Block> blocks, String heading, List<String> items) {

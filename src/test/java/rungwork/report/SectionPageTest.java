@@ -1,0 +1,76 @@
+package rungwork.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static rungwork.quantity.Quantities.mm;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Element;
+import rungwork.quantity.Units;
+import rungwork.section.Section;
+
+class SectionPageTest {
+  private static final Section TUBE = Section.rectangularTube(mm(80), mm(40), mm(3));
+
+  @Test
+  void the_drawing_is_to_scale() {
+    Element outline = Xml.all(SectionDrawing.of(TUBE, Units.METRIC).svg(), "path").get(0);
+    double[] numbers =
+        java.util.Arrays.stream(outline.getAttribute("d").split("[^0-9.-]+"))
+            .filter(part -> !part.isEmpty())
+            .mapToDouble(Double::parseDouble)
+            .toArray();
+    double width = extent(numbers, 0);
+    double height = extent(numbers, 1);
+    assertEquals(80.0 / 40, height / width, 1e-3);
+  }
+
+  private static double extent(double[] numbers, int first) {
+    var coordinates =
+        IntStream.range(0, numbers.length / 2).mapToDouble(i -> numbers[2 * i + first]);
+    var statistics = coordinates.summaryStatistics();
+    return statistics.getMax() - statistics.getMin();
+  }
+
+  @Test
+  void every_stress_point_has_its_number_on_the_drawing_and_its_row_in_the_table() {
+    String svg = SectionDrawing.of(TUBE, Units.METRIC).svg();
+    String page = SectionPage.of(TUBE, Units.METRIC).html();
+    for (int i = 1; i <= TUBE.points().size(); i++) {
+      assertTrue(Xml.texts(svg, "text").contains(String.valueOf(i)));
+      assertTrue(Xml.texts(page, "td").contains(String.valueOf(i)));
+    }
+  }
+
+  @Test
+  void overall_dimensions_and_wall_stand_on_the_drawing() {
+    List<String> metric = Xml.texts(SectionDrawing.of(TUBE, Units.METRIC).svg(), "text");
+    assertTrue(metric.containsAll(List.of("80", "40", "dimensions [mm]; wall 3", "C, S")));
+    List<String> inches = Xml.texts(SectionDrawing.of(TUBE, Units.INCH_POUND).svg(), "text");
+    assertTrue(inches.containsAll(List.of("3.15", "1.575", "dimensions [in]; wall 0.118")));
+  }
+
+  @Test
+  void a_section_without_an_outline_has_a_page_without_a_drawing() {
+    Section bare = new Section(Examples.NASTY, TUBE.properties(), TUBE.points(), TUBE.walls());
+    String html = SectionPage.of(bare, Units.METRIC).html();
+    assertTrue(Xml.all(html, "svg").isEmpty());
+    assertFalse(html.contains("<script"));
+  }
+
+  @Test
+  void drawings_call_nothing_from_outside_and_run_nothing() {
+    String svg =
+        SectionDrawing.of(TUBE, Units.METRIC).svg().replace("http://www.w3.org/2000/svg", "");
+    assertFalse(svg.matches("(?s).*(http|href|script|url\\(|on\\w+=).*"));
+  }
+
+  @Test
+  void rounding_noise_shows_as_zero() {
+    assertEquals("0.00", Numbers.place(-1e-17, Units.METRIC));
+    assertTrue(SectionPage.of(TUBE, Units.METRIC).text().contains("yS       0.00  mm"));
+  }
+}
