@@ -125,6 +125,16 @@ public record Arc(Spot centre, double radius, double from, double angle) impleme
   }
 
   @Override
+  public Segment aside(double right) {
+    return new Arc(centre, radius + Math.signum(angle) * right, from, angle);
+  }
+
+  @Override
+  public Segment backwards() {
+    return new Arc(centre, radius, from + angle, -angle);
+  }
+
+  @Override
   public Segment moved(Spot by) {
     return new Arc(centre.plus(by), radius, from, angle);
   }

@@ -58,6 +58,17 @@ public record Line(Spot start, Spot end) implements Segment {
   }
 
   @Override
+  public Segment aside(double right) {
+    Spot along = direction(0);
+    return moved(new Spot(along.z(), -along.y()).times(right));
+  }
+
+  @Override
+  public Segment backwards() {
+    return new Line(end, start);
+  }
+
+  @Override
   public Segment moved(Spot by) {
     return new Line(start.plus(by), end.plus(by));
   }

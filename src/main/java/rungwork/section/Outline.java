@@ -30,16 +30,27 @@ public record Outline(List<List<Segment>> loops) {
 
   /** A path run through backwards, as the edge of a bore. */
   static List<Segment> bore(List<Segment> path) {
-    List<Segment> back = new ArrayList<>();
-    for (Segment piece : path) {
-      if (piece instanceof Arc arc) {
-        back.add(new Arc(arc.centre(), arc.radius(), arc.from() + arc.angle(), -arc.angle()));
-      } else {
-        back.add(new Line(piece.end(), piece.start()));
-      }
-    }
+    List<Segment> back = new ArrayList<>(path.stream().map(Segment::backwards).toList());
     Collections.reverse(back);
     return back;
+  }
+
+  /** The edge of a strip of one thickness [m] along an open centre line. */
+  static List<Segment> around(List<Segment> centre, double thickness) {
+    List<Segment> right = aside(centre, thickness / 2);
+    List<Segment> left = bore(aside(centre, -thickness / 2));
+    List<Segment> edge = new ArrayList<>(right);
+    edge.add(new Line(right.get(right.size() - 1).end(), left.get(0).start()));
+    edge.addAll(left);
+    edge.add(new Line(left.get(left.size() - 1).end(), right.get(0).start()));
+    return edge;
+  }
+
+  private static List<Segment> aside(List<Segment> path, double right) {
+    return path.stream()
+        .map(piece -> piece.aside(right))
+        .filter(piece -> piece.length() > Pen.NOTHING)
+        .toList();
   }
 
   Moments moments() {

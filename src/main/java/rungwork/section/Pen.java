@@ -6,7 +6,7 @@ import java.util.List;
 /** Draws a path of straight and bent pieces, each carrying on where the last one ended. */
 final class Pen {
   /** Shorter pieces are rounding and left out [m]. */
-  private static final double NOTHING = 1e-9;
+  static final double NOTHING = 1e-9;
 
   private final List<Segment> path = new ArrayList<>();
   private Spot at;

@@ -1,7 +1,7 @@
 package rungwork.section;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
@@ -87,11 +87,14 @@ record RectangularTube(double height, double width, double wall, double outer, d
   }
 
   private static List<Mark> marks(List<Segment> edge) {
-    List<Mark> marks = new ArrayList<>();
-    for (int i = 0; i < edge.size(); i++) {
-      marks.addAll(Marks.around(edge.get(i), i));
-    }
-    return marks;
+    return IntStream.range(0, edge.size())
+        .boxed()
+        .flatMap(i -> Marks.outside(part(edge.get(i)), edge.get(i), i))
+        .toList();
+  }
+
+  private static String part(Segment piece) {
+    return piece instanceof Arc ? "corner" : "wall";
   }
 
   private List<Wall> flats() {

@@ -121,6 +121,126 @@ public record Section(
   }
 
   /**
+   * A round tube.
+   *
+   * @param outside diameter
+   * @param wall t
+   * @return the section
+   */
+  public static Section roundTube(Quantity<Length> outside, Quantity<Length> wall) {
+    return Round.tube(Quantities.si("outside diameter", outside), Quantities.si("tube wall", wall))
+        .section();
+  }
+
+  /**
+   * A round bar.
+   *
+   * @param diameter of the bar
+   * @return the section
+   */
+  public static Section roundBar(Quantity<Length> diameter) {
+    return Round.bar(Quantities.si("bar diameter", diameter)).section();
+  }
+
+  /**
+   * A solid rectangular bar.
+   *
+   * @param height along z
+   * @param width along y
+   * @return the section
+   */
+  public static Section flatBar(Quantity<Length> height, Quantity<Length> width) {
+    return new FlatBar(Quantities.si("bar height", height), Quantities.si("bar width", width))
+        .section();
+  }
+
+  /**
+   * A channel folded from plate, its web upright on the right, its flanges pointing left (+y);
+   * {@link #mirrored} gives the other hand.
+   *
+   * @param depth along z, outside
+   * @param flange along y, outside
+   * @param wall t
+   * @param insideRadius of the bends
+   * @return the section
+   */
+  public static Section foldedChannel(
+      Quantity<Length> depth,
+      Quantity<Length> flange,
+      Quantity<Length> wall,
+      Quantity<Length> insideRadius) {
+    return folded(depth, flange, wall, insideRadius).open();
+  }
+
+  /**
+   * A folded channel closed by a plate of its own thickness, as high as the channel is deep and
+   * welded on the toes: one closed cell, as wide as a flange and the plate.
+   *
+   * @param depth along z, outside
+   * @param flange of the channel alone, along y, outside
+   * @param wall t of the channel and of the plate
+   * @param insideRadius of the bends
+   * @return the section
+   */
+  public static Section boxedChannel(
+      Quantity<Length> depth,
+      Quantity<Length> flange,
+      Quantity<Length> wall,
+      Quantity<Length> insideRadius) {
+    return folded(depth, flange, wall, insideRadius).boxed();
+  }
+
+  private static FoldedChannel folded(
+      Quantity<Length> depth,
+      Quantity<Length> flange,
+      Quantity<Length> wall,
+      Quantity<Length> insideRadius) {
+    return new FoldedChannel(
+        Quantities.si("channel depth", depth),
+        Quantities.si("channel flange", flange),
+        Quantities.si("channel wall", wall),
+        Quantities.si("inside bend radius", insideRadius));
+  }
+
+  /**
+   * A rolled channel with parallel flanges, its web upright on the right, its flanges pointing left
+   * (+y).
+   *
+   * @param depth along z
+   * @param width of a flange along y, over the web
+   * @param walls thicknesses and root radius
+   * @return the section
+   */
+  public static Section rolledChannel(
+      Quantity<Length> depth, Quantity<Length> width, RolledWalls walls) {
+    return new RolledChannel(
+            Quantities.si("channel depth", depth), Quantities.si("channel flange", width), walls)
+        .section();
+  }
+
+  /**
+   * A rolled angle, its heel at the bottom right, one leg up and one to the left.
+   *
+   * @param height of the upright leg, outside
+   * @param width of the level leg, outside
+   * @param wall t
+   * @param rootRadius of the fillet between the legs; the toes have half of it
+   * @return the section
+   */
+  public static Section angle(
+      Quantity<Length> height,
+      Quantity<Length> width,
+      Quantity<Length> wall,
+      Quantity<Length> rootRadius) {
+    return new Angle(
+            Quantities.si("angle height", height),
+            Quantities.si("angle width", width),
+            Quantities.si("angle wall", wall),
+            Quantities.si("root radius", rootRadius))
+        .section();
+  }
+
+  /**
    * The section after a quarter turn: what pointed left points up.
    *
    * @return the same shape, laid on its other side
@@ -170,5 +290,24 @@ public record Section(
               .formatted(Scale.MM.show(Math.abs(p.shearCentreZ()), 3)));
     }
     return Optional.empty();
+  }
+
+  /** The name and the sizes of the section in workshop units. */
+  @Override
+  public String toString() {
+    Properties p = properties;
+    return "%s: A %s cm², Iy %s cm⁴, Iz %s cm⁴, It %s cm⁴, Wel,y %s cm³, Wel,z %s cm³"
+        .formatted(
+            name,
+            digits(p.area(), 1e-4),
+            digits(p.iy(), 1e-8),
+            digits(p.iz(), 1e-8),
+            digits(p.it(), 1e-8),
+            digits(p.wely(), 1e-6),
+            digits(p.welz(), 1e-6));
+  }
+
+  private static String digits(double value, double unit) {
+    return new Scale("", unit).number(value, 4);
   }
 }

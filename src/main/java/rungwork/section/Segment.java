@@ -46,6 +46,12 @@ public sealed interface Segment permits Line, Arc {
   /** The places where it reaches furthest left, right, up and down, its ends among them. */
   List<Spot> reaches();
 
+  /** The same piece a distance [m] to its right, seen with y to the right and z up. */
+  Segment aside(double right);
+
+  /** The same piece run through from its end to its start. */
+  Segment backwards();
+
   /** The same piece moved. */
   Segment moved(Spot by);
 

@@ -7,54 +7,28 @@ package rungwork.section;
  * @param width flat width c [m]
  * @param thickness t [m]
  * @param edge how it is held along its edges
- * @param from its first end, {y, z} of the centre line from the centroid [m]
- * @param to its second end, {y, z} of the centre line from the centroid [m]
+ * @param from its first end, on the centre line, from the centroid
+ * @param to its second end, on the centre line, from the centroid
  */
-public record Wall(
-    String name, double width, double thickness, Edge edge, double[] from, double[] to) {
-  /** Copies its places. */
-  public Wall {
-    from = from.clone();
-    to = to.clone();
-  }
-
-  @Override
-  public double[] from() {
-    return from.clone();
-  }
-
-  @Override
-  public double[] to() {
-    return to.clone();
-  }
+public record Wall(String name, double width, double thickness, Edge edge, Spot from, Spot to) {
 
   /** A flat part along a centre line, named by the side on which it lies. */
   static Wall between(String part, double thickness, Edge edge, Line line) {
-    return new Wall(
-        Label.sided(line.at(0.5), part),
-        line.length(),
-        thickness,
-        edge,
-        new double[] {line.start().y(), line.start().z()},
-        new double[] {line.end().y(), line.end().z()});
+    String name = Label.sided(line.at(0.5), part);
+    return new Wall(name, line.length(), thickness, edge, line.start(), line.end());
   }
 
   Wall moved(Spot by) {
-    Line line = (Line) line().moved(by);
-    return withLine(line);
+    return placed(from.plus(by), to.plus(by));
   }
 
   Wall turned(Turn turn) {
-    return withLine((Line) line().turned(turn));
+    return placed(turn.of(from), turn.of(to));
   }
 
-  private Line line() {
-    return new Line(new Spot(from[0], from[1]), new Spot(to[0], to[1]));
-  }
-
-  private Wall withLine(Line line) {
-    Wall renamed = between(Label.part(name), thickness, edge, line);
-    return new Wall(renamed.name, width, thickness, edge, renamed.from, renamed.to);
+  private Wall placed(Spot newFrom, Spot newTo) {
+    String sided = Label.sided(new Line(newFrom, newTo).at(0.5), Label.part(name));
+    return new Wall(sided, width, thickness, edge, newFrom, newTo);
   }
 
   /** How a wall is held along its long edges. */
