@@ -14,6 +14,12 @@ public record Scale(String unit, double inSi) {
   /** Digits of numbers in messages. */
   private static final int MESSAGE_DIGITS = 4;
 
+  /** Smaller numbers than 10 to this power are written with the power, such as 1.23e-5. */
+  private static final int LEAST_POWER = -4;
+
+  /** Larger numbers likewise. */
+  private static final int MOST_POWER = 9;
+
   /** A bare number. */
   public static final Scale NUMBER = new Scale("", 1);
 
@@ -43,7 +49,8 @@ public record Scale(String unit, double inSi) {
    *
    * @param si the value in SI units; finite
    * @param digits significant digits, at least 1
-   * @return the rounded number in this unit, digits grouped by nothing, the decimal sign a point
+   * @return the rounded number in this unit, digits grouped by nothing, the decimal sign a point;
+   *     very small and very large ones with a power of ten, such as {@code 1.23e-5}
    */
   public String number(double si, int digits) {
     double value = si / inSi;
@@ -54,8 +61,14 @@ public record Scale(String unit, double inSi) {
     if (rounded.signum() == 0) {
       return "0";
     }
-    int decimals = Math.max(0, digits - rounded.precision() + rounded.scale());
-    return rounded.setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+    int power = rounded.precision() - rounded.scale() - 1;
+    return power < LEAST_POWER || power > MOST_POWER
+        ? decimals(rounded.movePointLeft(power), digits - 1) + "e" + power
+        : decimals(rounded, Math.max(0, digits - 1 - power));
+  }
+
+  private static String decimals(BigDecimal number, int decimals) {
+    return number.setScale(decimals, RoundingMode.HALF_UP).toPlainString();
   }
 
   /**

@@ -63,29 +63,30 @@ public enum Units {
   }
 
   private static Map<Kind, Scale> inchPound() {
-    double inch = 0.0254;
-    double pound = 0.45359237;
-    double poundForce = pound * Scale.G.inSi();
+    double inch = Customary.INCH / 1000;
+    double foot = Customary.FOOT / 1000;
+    double pound = Customary.POUND;
+    double poundForce = Customary.POUND_FORCE;
+    Scale kipPerSquareInch = new Scale("ksi", 1000 * poundForce / (inch * inch));
     Map<Kind, Scale> map = shared();
     map.put(Kind.LENGTH, new Scale("in", inch));
     map.put(Kind.AREA, new Scale("in²", inch * inch));
-    map.put(Kind.SECOND_MOMENT, new Scale("in⁴", Math.pow(inch, 4)));
     map.put(Kind.SECTION_MODULUS, new Scale("in³", Math.pow(inch, 3)));
+    map.put(Kind.SECOND_MOMENT, new Scale("in⁴", Math.pow(inch, 4)));
     map.put(Kind.WARPING_CONSTANT, new Scale("in⁶", Math.pow(inch, 6)));
     map.put(Kind.FORCE, new Scale("lbf", poundForce));
-    map.put(Kind.MOMENT, new Scale("lbf·ft", poundForce * 12 * inch));
-    map.put(Kind.LINE_LOAD, new Scale("lbf/ft", poundForce / (12 * inch)));
-    map.put(Kind.STRESS, new Scale("ksi", 1000 * poundForce / (inch * inch)));
-    map.put(Kind.MODULUS, new Scale("ksi", 1000 * poundForce / (inch * inch)));
+    map.put(Kind.MOMENT, new Scale("lbf·ft", poundForce * foot));
+    map.put(Kind.LINE_LOAD, new Scale("lbf/ft", poundForce / foot));
+    map.put(Kind.STRESS, kipPerSquareInch);
+    map.put(Kind.MODULUS, kipPerSquareInch);
     map.put(Kind.MASS, new Scale("lb", pound));
-    map.put(Kind.MASS_PER_LENGTH, new Scale("lb/ft", pound / (12 * inch)));
+    map.put(Kind.MASS_PER_LENGTH, new Scale("lb/ft", pound / foot));
     map.put(Kind.DENSITY, new Scale("lb/in³", pound / Math.pow(inch, 3)));
-    map.put(Kind.INERTIA, new Scale("lb·ft²", pound * Math.pow(12 * inch, 2)));
-    map.put(Kind.SPEED, new Scale("mph", 0.44704));
-    map.put(Kind.ENERGY, new Scale("ft·lbf", poundForce * 12 * inch));
+    map.put(Kind.INERTIA, new Scale("lb·ft²", pound * foot * foot));
+    map.put(Kind.SPEED, new Scale("mph", Customary.MILE_PER_HOUR / 3.6));
+    map.put(Kind.ENERGY, new Scale("ft·lbf", poundForce * foot));
     map.put(Kind.STIFFNESS, new Scale("lbf/in", poundForce / inch));
-    map.put(
-        Kind.ROTATIONAL_STIFFNESS, new Scale("lbf·ft/deg", poundForce * 12 * inch * 180 / Math.PI));
+    map.put(Kind.ROTATIONAL_STIFFNESS, new Scale("lbf·ft/deg", poundForce * foot * 180 / Math.PI));
     return map;
   }
 
