@@ -1,16 +1,18 @@
 package rungwork.vehicle;
 
 import java.util.List;
+import rungwork.check.DesignFactor;
 import rungwork.fault.Guard;
+import rungwork.solve.AppliedWrench;
 
 /**
  * Something that happens to a vehicle, with the source of its factors. What it does to the frame
  * depends on the vehicle and the ladder; {@link Events} holds the usual ones.
  *
- * @param name such as {@code bump, both front wheels, 3 g}
+ * @param name such as {@code bump, both front wheels, 3.0 g}
  * @param source where its factors come from
  * @param assumptions what was assumed to make it
- * @param kind road or impact
+ * @param kind driving or impact
  * @param scene its forces from outside on a given vehicle
  */
 public record Event(String name, String source, List<String> assumptions, Kind kind, Scene scene) {
@@ -20,26 +22,20 @@ public record Event(String name, String source, List<String> assumptions, Kind k
     assumptions = List.copyOf(assumptions);
   }
 
-  /** What sort of event it is, and the design factor that goes with it. */
+  /** What sort of event it is. */
   public enum Kind {
-    /** Driving: factored loads, and 1.5 on yield (Brown, Robertson and Serpento, from memory). */
-    ROAD(1.5),
-    /** A crash: unfactored, sprung masses amplified, added to the standing vehicle. */
-    IMPACT(1.0);
-
-    private final double designFactor;
-
-    Kind(double designFactor) {
-      this.designFactor = designFactor;
-    }
-
+    /** Driving: the scene gives all forces of the ground. */
+    DRIVING(DesignFactor.ROAD),
     /**
-     * The factor that the strength is divided by.
-     *
-     * @return the design factor [1]
+     * A crash: the scene gives what comes on top of standing; masses on springs and belts count
+     * amplified in it, and no design factor is taken.
      */
-    public double designFactor() {
-      return designFactor;
+    IMPACT(DesignFactor.NONE);
+
+    private final DesignFactor designFactor;
+
+    Kind(DesignFactor designFactor) {
+      this.designFactor = designFactor;
     }
   }
 
@@ -47,22 +43,22 @@ public record Event(String name, String source, List<String> assumptions, Kind k
   @FunctionalInterface
   public interface Scene {
     /**
-     * The forces on a vehicle; in an impact, what comes on top of standing.
+     * The forces on a vehicle. Weights do not count: a body that stands is pushed up by the ground.
      *
      * @param vehicle the vehicle with its frame's own masses
      * @param ladder its frame
-     * @return the forces from outside, the weights left out
+     * @return the forces, their carriers named by the ladder's features
      */
-    List<Push> on(Vehicle vehicle, Ladder ladder);
+    List<AppliedWrench> on(Vehicle vehicle, Ladder ladder);
   }
 
   /**
-   * The factor that the strength is divided by.
+   * What strengths are divided by.
    *
-   * @return the design factor [1]
+   * @return the design factor
    */
-  public double designFactor() {
-    return kind.designFactor();
+  public DesignFactor designFactor() {
+    return kind.designFactor;
   }
 
   @Override

@@ -3,15 +3,16 @@ package rungwork.vehicle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import rungwork.check.Member;
 import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
-import rungwork.frame.Beam;
 import rungwork.frame.Frame;
 import rungwork.frame.Mass;
 import rungwork.frame.Node;
 import rungwork.frame.Point;
 import rungwork.frame.Stock;
+import rungwork.solve.SelfWeight;
 
 /**
  * A two-rail ladder frame: rails, crossmembers at stations, and mounts. Immutable.
@@ -184,14 +185,12 @@ public final class Ladder {
   }
 
   /**
-   * The masses of the rails' and crossmembers' own pieces between nodes, each a thin rod carried by
-   * both of its ends: the bending of a piece under its own weight is left out.
+   * The masses of the rails' and crossmembers' own pieces between nodes.
    *
-   * @return one mass a piece
+   * @return one mass a piece, named after its beam
    */
   public List<Mass> masses() {
-    Frame frame = frame(Joints.RIGID);
-    return frame.beams().stream().map(beam -> rod(frame, beam)).toList();
+    return new SelfWeight(frame(Joints.RIGID)).masses();
   }
 
   /**
@@ -201,6 +200,17 @@ public final class Ladder {
    */
   public double mass() {
     return masses().stream().mapToDouble(Mass::kilograms).sum();
+  }
+
+  /**
+   * The members as a builder sees them: crossmembers, and each rail from crossmember to
+   * crossmember. Buckling lengths take the crossmembers as places that hold the rail; whether the
+   * frame as a whole stays in shape is not their question.
+   *
+   * @return the members
+   */
+  public List<Member> members() {
+    return new Members(this).all();
   }
 
   /**
@@ -219,24 +229,6 @@ public final class Ladder {
       names.forEach(crossmember -> runs.add(Joints.released(crossmember)));
     }
     return List.copyOf(runs);
-  }
-
-  /**
-   * A thin rod of mass m and length L along the unit vector u: ∫xy dm = m L²/12 ux uy, and so on.
-   */
-  private static Mass rod(Frame frame, Beam beam) {
-    Point start = frame.node(beam.start()).at();
-    Point end = frame.node(beam.end()).at();
-    double length = frame.length(beam);
-    double density = beam.material().elasticity().density();
-    double kilograms = beam.section().properties().area() * density * length;
-    double dx = end.x() - start.x();
-    double dy = end.y() - start.y();
-    double k = kilograms / 12;
-    Mass.Inertia own =
-        new Mass.Inertia(k * dy * dy, k * dx * dx, k * length * length, k * dx * dy, 0, 0);
-    Point middle = start.plus(dx / 2, dy / 2, 0);
-    return new Mass(beam.name(), kilograms, middle, own, List.of(beam.start(), beam.end()), 1);
   }
 
   /**

@@ -57,6 +57,13 @@ final class Layout {
     return List.copyOf(crossmemberNodes.get(crossmember));
   }
 
+  /** Whether a node is a rail's tip or tail with nothing else there. */
+  boolean isFreeEnd(String node) {
+    boolean alone = nodeOf.values().stream().filter(node::equals).count() == 1;
+    return alone && (node.endsWith(" tip") || node.endsWith(" tail"));
+  }
+
+  /** A node's place. */
   Point place(String node) {
     return places.get(node);
   }

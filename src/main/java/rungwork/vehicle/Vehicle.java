@@ -215,6 +215,16 @@ public final class Vehicle {
     return loads;
   }
 
+  /**
+   * The steady lateral acceleration at which the first inner wheel leaves the ground. When both
+   * axles lift at once this is the roll-over threshold g t/(2 h).
+   *
+   * @return the acceleration [m/s²]
+   */
+  public double corneringLimit() {
+    return WheelForces.corneringLimit(this);
+  }
+
   private void refuseLiftedAxle() {
     double x = centreOfMass().x();
     if (x >= 0 || x <= -wheelbase) {

@@ -1,0 +1,118 @@
+package rungwork.vehicle;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import rungwork.fault.ModelException;
+import rungwork.frame.Load;
+import rungwork.frame.LoadCase;
+import rungwork.frame.Mass;
+import rungwork.frame.Node;
+import rungwork.frame.Point;
+import rungwork.frame.Wrench;
+import rungwork.solve.AppliedWrench;
+import rungwork.solve.Carriers;
+import rungwork.solve.InertiaBalance;
+import rungwork.solve.RigidAcceleration;
+import rungwork.solve.SelfWeight;
+
+/**
+ * An event on one vehicle: the forces from outside and the acceleration with which the masses
+ * answer them.
+ *
+ * <p>Gravity needs no term: a uniform field loads the frame just as an acceleration upwards does.
+ * So accelerations here are what the masses feel, as an accelerometer reads: standing is 1 g up.
+ *
+ * @param event the event
+ * @param vehicle the vehicle with its frame's own masses
+ * @param ladder its frame
+ * @param forces the event's forces from outside; of an impact, what comes on top of standing
+ * @param acceleration the answer to them
+ */
+public record Balance(
+    Event event,
+    Vehicle vehicle,
+    Ladder ladder,
+    List<AppliedWrench> forces,
+    RigidAcceleration acceleration) {
+  /** Copies the forces. */
+  public Balance {
+    forces = List.copyOf(forces);
+  }
+
+  /**
+   * Balances an event.
+   *
+   * @param event the event
+   * @param vehicle the vehicle with its frame's own masses, see {@link Vehicle#on}
+   * @param ladder its frame
+   * @return the balance
+   * @throws ModelException when the event has no force
+   */
+  static Balance of(Event event, Vehicle vehicle, Ladder ladder) {
+    List<AppliedWrench> forces = event.scene().on(vehicle, ladder);
+    if (forces.isEmpty()) {
+      throw new ModelException(
+          "event " + event.name() + " has no reaction: nothing pushes on the vehicle");
+    }
+    RigidAcceleration answer = InertiaBalance.of(felt(event, vehicle), forces).acceleration();
+    return new Balance(event, vehicle, ladder, forces, answer);
+  }
+
+  /**
+   * What each seat feels.
+   *
+   * @return the acceleration at each seat, by the seat's name, in the vehicle's order; of an impact
+   *     without the 1 g of standing
+   */
+  public Map<String, RigidAcceleration> atSeats() {
+    Map<String, RigidAcceleration> seats = new LinkedHashMap<>();
+    vehicle.seats().forEach(seat -> seats.put(seat.name(), acceleration.at(seat.at())));
+    return seats;
+  }
+
+  /**
+   * The loads on the frame, in balance by themselves: forces from outside and what every mass
+   * answers, each at its own place.
+   *
+   * @param sharing which of its carriers take a mass
+   * @return the load case
+   */
+  LoadCase loadCase(Sharing sharing) {
+    List<Load> loads = new ArrayList<>();
+    if (event.kind() == Event.Kind.IMPACT) {
+      loads.addAll(of(Events.standing(), vehicle, ladder).loadCase(Sharing.ALL).loads());
+    }
+    for (AppliedWrench force : forces) {
+      loads.addAll(share(force.wrench(), force.at(), force.carriers()));
+    }
+    List<Mass> carried = new ArrayList<>(felt(event, vehicle));
+    carried.removeAll(ladder.masses());
+    for (Mass mass : carried) {
+      loads.addAll(share(acceleration.inertia(mass), mass.at(), sharing.carriers(mass, ladder)));
+    }
+    loads.addAll(new SelfWeight(ladder.frame(Joints.RIGID)).loads(acceleration));
+    return new LoadCase(
+        event.name() + sharing.suffix(), event.source(), event.assumptions(), loads);
+  }
+
+  private static List<Mass> felt(Event event, Vehicle vehicle) {
+    return event.kind() == Event.Kind.IMPACT
+        ? vehicle.masses().stream().map(Mass::amplified).toList()
+        : vehicle.masses();
+  }
+
+  /** Shares a wrench among fastening points and takes each share along its arm to the node. */
+  private List<Load> share(Wrench wrench, Point at, List<String> features) {
+    List<Node> points =
+        features.stream().map(feature -> new Node(feature, ladder.at(feature))).toList();
+    List<Load> loads = new ArrayList<>();
+    for (Load.AtNode part : new Carriers(points).share(wrench, at)) {
+      Node node = ladder.node(part.node());
+      Wrench there = part.wrench().moved(ladder.at(part.node()), node.at());
+      loads.add(new Load.AtNode(node.name(), there));
+    }
+    return loads;
+  }
+}

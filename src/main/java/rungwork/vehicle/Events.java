@@ -1,0 +1,190 @@
+package rungwork.vehicle;
+
+import static rungwork.quantity.Quantities.si;
+
+import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.Acceleration;
+import rungwork.fault.Guard;
+import rungwork.fault.Scale;
+
+/**
+ * The usual events of a road vehicle, with the sources of their factors.
+ *
+ * <p>Sources: Barton and Fieldhouse, Automotive Chassis Engineering, Springer 2018, section
+ * 4.3.2.1; Brown, Robertson and Serpento, Motor Vehicle Structures, Butterworth-Heinemann 2002,
+ * sections 2.4 and 2.5 and table 2.4.
+ */
+public final class Events {
+  /** Usual factor of a bump under both wheels of an axle, on the road [1]. */
+  static final double BUMP_FACTOR = 3;
+
+  /** Usual factor of a bump under one wheel, on the road [1] (Pawlowski 1969, from memory). */
+  static final double ONE_WHEEL_FACTOR = 1.3;
+
+  private static final double G = Scale.G.inSi();
+  private static final String AXLES_SHARE =
+      "each axle's load acts at the centre of mass's distance from the middle";
+  private static final String WHEELS_ON_MOUNTS =
+      "a wheel's force is shared by its mounts like a rigid body on equal springs; the links"
+          + " between are not modelled";
+
+  private Events() {}
+
+  /**
+   * Standing on level ground.
+   *
+   * @return the event
+   */
+  public static Event standing() {
+    return driving(
+        "standing, 1 g",
+        "statics",
+        "the vehicle stands on level ground",
+        (vehicle, ladder) -> new WheelForces(vehicle).pushes());
+  }
+
+  /**
+   * Both wheels of an axle over a bump: 3 times their standing load.
+   *
+   * @param axle the axle
+   * @return the event
+   */
+  public static Event bumpBothWheels(Axle axle) {
+    return bumpBothWheels(axle, BUMP_FACTOR);
+  }
+
+  /**
+   * Both wheels of an axle over a bump. The other axle keeps its standing load; the body is free to
+   * rise and to pitch, so its inertia takes up what the weights do not.
+   *
+   * @param axle the axle
+   * @param factor of its standing wheel loads: 2 to 3 on the road, 4 on rough ground
+   * @return the event
+   */
+  public static Event bumpBothWheels(Axle axle, double factor) {
+    Guard.positive("bump factor", factor, Scale.NUMBER);
+    return driving(
+        "bump, both " + axle.word() + " wheels, " + Scale.G.show(factor * G, 2),
+        "2 to 3 on the road, 4 on rough ground: Barton and Fieldhouse 2018, section 4.3.2.1",
+        "the body is free to rise and pitch; the other axle keeps its standing load",
+        (vehicle, ladder) -> new WheelForces(vehicle).axleTimes(axle, factor).pushes());
+  }
+
+  /**
+   * One wheel over a bump: 1.3 times standing and twist together.
+   *
+   * @param axle the axle of the raised wheel
+   * @param side the side of the raised wheel
+   * @return the event
+   */
+  public static Event bumpOneWheel(Axle axle, Side side) {
+    return bumpOneWheel(axle, side, ONE_WHEEL_FACTOR);
+  }
+
+  /**
+   * One wheel over a bump: standing loads and the couples that just lift a wheel, together times a
+   * factor.
+   *
+   * @param axle the axle of the raised wheel
+   * @param side the side of the raised wheel
+   * @param factor 1.3 on the road, 1.8 on rough ground
+   * @return the event
+   */
+  public static Event bumpOneWheel(Axle axle, Side side, double factor) {
+    Guard.positive("one-wheel bump factor", factor, Scale.NUMBER);
+    return driving(
+        "bump, " + axle.word() + " " + side.word() + " wheel, × " + Scale.NUMBER.show(factor, 2),
+        "1.3 on the road, 1.8 on rough ground: Pawlowski 1969, from memory",
+        "standing and the twist that just lifts a wheel, together times the factor; the body is"
+            + " free to rise and pitch",
+        (vehicle, ladder) ->
+            new WheelForces(vehicle)
+                .twisted(axle, side, WheelForces.twistCouple(vehicle, axle, side))
+                .times(factor)
+                .pushes());
+  }
+
+  /**
+   * Pure twist: equal and opposite couples at the axles, the largest that leave all wheels on the
+   * ground, without the weights.
+   *
+   * @return the event, the front left wheel pushed up
+   */
+  public static Event pureTwist() {
+    return driving(
+        "pure twist",
+        "couple = lighter axle load / 2 × track: Brown, Robertson and Serpento 2002, sections 2.4"
+            + " and 2.5",
+        "twist alone: the weights act in the bump under one wheel",
+        (vehicle, ladder) ->
+            new WheelForces(vehicle)
+                .times(0)
+                .twisted(
+                    Axle.FRONT, Side.LEFT, WheelForces.twistCouple(vehicle, Axle.FRONT, Side.LEFT))
+                .pushes());
+  }
+
+  /**
+   * Steady braking: the load moves forward by m a h / L; each wheel brakes in proportion to its
+   * load.
+   *
+   * @param deceleration above zero; 1.1 g by measurements on cars
+   * @return the event
+   */
+  public static Event braking(Quantity<Acceleration> deceleration) {
+    double a = Guard.positive("braking", si("braking", deceleration), Scale.G);
+    return driving(
+        "braking, " + Scale.G.show(a, 2),
+        "1.1 g: Cranfield tests in Brown, Robertson and Serpento 2002, table 2.4",
+        "steady: no pitching; each wheel brakes in proportion to its load; brakes sit in the"
+            + " wheels",
+        (vehicle, ladder) -> new WheelForces(vehicle).braked(a).pushes());
+  }
+
+  /**
+   * Steady cornering: m a h moves load from the inner to the outer wheels, the front axle's share
+   * by its roll stiffness; the lateral force of an axle follows from yaw balance, that of a wheel
+   * in proportion to its load.
+   *
+   * @param towards the side of the turn's centre
+   * @param acceleration towards that side, above zero; about 1 g, limited by the tyres
+   * @return the event
+   */
+  public static Event cornering(Side towards, Quantity<Acceleration> acceleration) {
+    double a = Guard.positive("cornering", si("cornering", acceleration), Scale.G);
+    return driving(
+        "cornering to the " + towards.word() + ", " + Scale.G.show(a, 2),
+        "limited by the tyres, about 1 g: lecture notes on vehicle loads",
+        "steady: no rolling; the front axle moves the stated share of the load across",
+        (vehicle, ladder) -> new WheelForces(vehicle).cornered(towards, a).pushes());
+  }
+
+  /**
+   * A frontal impact that gives the vehicle's centre of mass a stated deceleration.
+   *
+   * @param deceleration above zero
+   * @param hit where it hits
+   * @return the event
+   */
+  public static Event frontalImpact(Quantity<Acceleration> deceleration, Hit hit) {
+    double a = Guard.positive("frontal impact", si("frontal impact", deceleration), Scale.G);
+    return new Event(
+        "frontal impact, " + hit.words() + ", " + Scale.G.show(a, 2),
+        "deceleration stated by the user",
+        List.of(
+            "the force is the sum of all masses, those on springs and belts amplified, times the"
+                + " deceleration of their centre",
+            "the force is straight rearwards at the height of the rails; no friction at the wall",
+            "the body is free to pitch and, unless both tips are held alike, to yaw; the tyres keep"
+                + " their standing loads",
+            WHEELS_ON_MOUNTS),
+        Event.Kind.IMPACT,
+        (vehicle, ladder) -> hit.forces(vehicle, ladder, a));
+  }
+
+  private static Event driving(String name, String source, String assumption, Event.Scene scene) {
+    List<String> assumptions = List.of(assumption, AXLES_SHARE, WHEELS_ON_MOUNTS);
+    return new Event(name, source, assumptions, Event.Kind.DRIVING, scene);
+  }
+}

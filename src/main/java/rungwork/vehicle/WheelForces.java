@@ -1,0 +1,145 @@
+package rungwork.vehicle;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import rungwork.fault.ModelException;
+import rungwork.fault.Scale;
+import rungwork.frame.Wrench;
+import rungwork.solve.AppliedWrench;
+
+/** What the ground does to the four wheels, starting from standing. Immutable. */
+final class WheelForces {
+  private final Vehicle vehicle;
+  private final Map<Wheel, Wrench> forces;
+
+  /** Standing on level ground. */
+  WheelForces(Vehicle vehicle) {
+    this.vehicle = vehicle;
+    forces = new LinkedHashMap<>();
+    vehicle.wheelLoads().forEach((wheel, load) -> forces.put(wheel, Wrench.force(0, 0, load)));
+  }
+
+  private WheelForces(WheelForces from, Function<Wheel, Wrench> change) {
+    vehicle = from.vehicle;
+    forces = new LinkedHashMap<>();
+    from.forces.keySet().forEach(wheel -> forces.put(wheel, change.apply(wheel)));
+  }
+
+  /**
+   * The couple that just lifts a wheel when one is raised: of the wheels that it unloads, the least
+   * load times track. On a vehicle that stands level this is half the lighter axle's load times the
+   * track (Brown, Robertson and Serpento 2002, sections 2.4 and 2.5) [N·m].
+   */
+  static double twistCouple(Vehicle vehicle, Axle axle, Side side) {
+    double least = Double.POSITIVE_INFINITY;
+    for (Axle each : Axle.values()) {
+      Wheel unloaded = vehicle.wheel(each, each == axle ? side.other() : side);
+      least = Math.min(least, vehicle.wheelLoads().get(unloaded) * vehicle.track(each));
+    }
+    return least;
+  }
+
+  WheelForces times(double factor) {
+    return new WheelForces(this, wheel -> forces.get(wheel).times(factor));
+  }
+
+  WheelForces axleTimes(Axle axle, double factor) {
+    return new WheelForces(
+        this, wheel -> forces.get(wheel).times(wheel.axle() == axle ? factor : 1));
+  }
+
+  /** Adds equal and opposite couples at the axles that push the named wheel up. */
+  WheelForces twisted(Axle axle, Side side, double couple) {
+    return new WheelForces(
+        this,
+        wheel -> {
+          boolean up = (wheel.axle() == axle) == (wheel.side() == side);
+          double change = couple / vehicle.track(wheel.axle());
+          return forces.get(wheel).plus(Wrench.force(0, 0, up ? change : -change));
+        });
+  }
+
+  /** Braking at a [m/s²]: m a h / L moves from the rear axle to the front, each wheel its part. */
+  WheelForces braked(double a) {
+    Map<Axle, Double> axles = vehicle.axleLoads();
+    double moved = vehicle.massTotal() * a * vehicle.centreOfMass().z() / vehicle.wheelbase();
+    if (moved > axles.get(Axle.REAR)) {
+      double limit = a * axles.get(Axle.REAR) / moved;
+      throw lifted("braking at " + Scale.G.show(a), "the rear axle", limit);
+    }
+    return new WheelForces(
+        this,
+        wheel -> {
+          double axle = axles.get(wheel.axle());
+          double now = axle + (wheel.axle() == Axle.FRONT ? moved : -moved);
+          double load = forces.get(wheel).fz() * now / axle;
+          return Wrench.force(-load * a / Scale.G.inSi(), 0, load);
+        });
+  }
+
+  /** Cornering at a [m/s²] towards a side. */
+  WheelForces cornered(Side towards, double a) {
+    return new WheelForces(
+        this,
+        wheel -> {
+          double load = loadInTurn(wheel, towards, a);
+          double lateral = towards.sign() * load * a / Scale.G.inSi();
+          return Wrench.force(0, lateral, load);
+        });
+  }
+
+  /** The forces at the contact points. */
+  List<AppliedWrench> pushes() {
+    return forces.entrySet().stream()
+        .map(
+            entry ->
+                new AppliedWrench(
+                    "ground under " + entry.getKey().name(),
+                    entry.getValue(),
+                    entry.getKey().contact(),
+                    entry.getKey().carriers()))
+        .toList();
+  }
+
+  private double loadInTurn(Wheel wheel, Side towards, double a) {
+    double moved = a * movedPerAcceleration(vehicle, wheel);
+    double standing = forces.get(wheel).fz();
+    if (wheel.side() != towards) {
+      return standing + moved;
+    }
+    if (moved > standing) {
+      double limit = a * standing / moved;
+      throw lifted("cornering at " + Scale.G.show(a), "the " + wheel.name(), limit);
+    }
+    return standing - moved;
+  }
+
+  /** Load that cornering moves off or onto a wheel: share m h / track [N for each m/s²]. */
+  private static double movedPerAcceleration(Vehicle vehicle, Wheel wheel) {
+    double front = vehicle.frontRollShare();
+    double share = wheel.axle() == Axle.FRONT ? front : 1 - front;
+    double rolling = vehicle.massTotal() * vehicle.centreOfMass().z();
+    return share * rolling / vehicle.track(wheel.axle());
+  }
+
+  /** The least lateral acceleration that takes all load off a wheel [m/s²]. */
+  static double corneringLimit(Vehicle vehicle) {
+    return vehicle.wheelLoads().entrySet().stream()
+        .mapToDouble(wheel -> wheel.getValue() / movedPerAcceleration(vehicle, wheel.getKey()))
+        .min()
+        .orElseThrow();
+  }
+
+  private ModelException lifted(String doing, String what, double limit) {
+    return new ModelException(
+        doing
+            + " lifts "
+            + what
+            + " of vehicle "
+            + vehicle.name()
+            + " off the ground; it stays down to "
+            + Scale.G.show(limit));
+  }
+}

@@ -1,0 +1,179 @@
+package rungwork.vehicle;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static rungwork.quantity.Quantities.kg;
+import static rungwork.quantity.Quantities.mm;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import rungwork.check.DesignFactor;
+import rungwork.fault.ModelException;
+import rungwork.frame.Wrench;
+import rungwork.solve.AppliedWrench;
+
+class EventsTest {
+  private static final double G = 9.80665;
+
+  @Test
+  void a_bump_multiplies_one_axle_only() {
+    List<Wrench> standing = forces(Events.standing());
+    List<Wrench> bump = forces(Events.bumpBothWheels(Axle.REAR, 2.5));
+    assertEquals(standing.get(0), bump.get(0));
+    assertEquals(2.5 * standing.get(2).fz(), bump.get(2).fz(), 1e-9);
+    assertEquals(2.5 * standing.get(3).fz(), bump.get(3).fz(), 1e-9);
+  }
+
+  @Test
+  void one_wheel_up_takes_all_load_off_a_wheel_of_the_lighter_axle() {
+    List<Wrench> bump = forces(Events.bumpOneWheel(Axle.FRONT, Side.LEFT));
+    double rear = Curlew.vehicle().axleLoads().get(Axle.REAR);
+    double front = Curlew.vehicle().axleLoads().get(Axle.FRONT);
+    assertEquals(0, bump.get(2).fz(), 1e-9);
+    assertEquals(1.3 * rear, bump.get(3).fz(), 1e-9);
+    assertEquals(1.3 * (front / 2 + rear / 2), bump.get(0).fz(), 1e-9);
+    assertEquals(1.3 * (front / 2 - rear / 2), bump.get(1).fz(), 1e-9);
+  }
+
+  @Test
+  void the_raised_wheel_is_the_one_that_was_named() {
+    List<Wrench> bump = forces(Events.bumpOneWheel(Axle.REAR, Side.RIGHT));
+    double rear = Curlew.vehicle().axleLoads().get(Axle.REAR);
+    assertEquals(0, bump.get(2).fz(), 1e-9);
+    assertEquals(1.3 * rear, bump.get(3).fz(), 1e-9);
+    assertTrue(bump.get(0).fz() > bump.get(1).fz());
+  }
+
+  @Test
+  void pure_twist_is_two_couples_and_no_weight() {
+    List<Wrench> twist = forces(Events.pureTwist());
+    double couple = Curlew.vehicle().axleLoads().get(Axle.REAR) / 2 * 1.3;
+    assertEquals(couple, (twist.get(0).fz() - twist.get(1).fz()) * 0.65, 1e-9);
+    assertEquals(-couple, (twist.get(2).fz() - twist.get(3).fz()) * 0.65, 1e-9);
+    assertEquals(0, twist.stream().mapToDouble(Wrench::fz).sum(), 1e-9);
+  }
+
+  @Test
+  void braking_moves_load_forward_and_splits_with_it() {
+    List<Wrench> braking = forces(Events.braking(Curlew.g(0.8)));
+    Vehicle vehicle = Curlew.vehicle();
+    double moved = 620 * 0.8 * G * vehicle.centreOfMass().z() / 2.2;
+    double front = vehicle.axleLoads().get(Axle.FRONT) + moved;
+    assertEquals(front / 2, braking.get(0).fz(), 1e-9);
+    assertEquals(-0.8 * front / 2, braking.get(1).fx(), 1e-9);
+    assertEquals(-0.8 * 620 * G, braking.stream().mapToDouble(Wrench::fx).sum(), 1e-8);
+  }
+
+  @Test
+  void cornering_moves_load_outwards_by_roll_share_and_pushes_inwards() {
+    List<Wrench> left = forces(Events.cornering(Side.LEFT, Curlew.g(0.6)));
+    Vehicle vehicle = Curlew.vehicle();
+    double rolling = 620 * 0.6 * G * vehicle.centreOfMass().z();
+    double front = vehicle.axleLoads().get(Axle.FRONT);
+    assertEquals(front / 2 - 0.55 * rolling / 1.3, left.get(0).fz(), 1e-9);
+    assertEquals(front / 2 + 0.55 * rolling / 1.3, left.get(1).fz(), 1e-9);
+    assertEquals(0.6 * front, left.get(0).fy() + left.get(1).fy(), 1e-9);
+    assertEquals(0.6 * left.get(1).fz(), left.get(1).fy(), 1e-9);
+    List<Wrench> right = forces(Events.cornering(Side.RIGHT, Curlew.g(0.6)));
+    assertEquals(left.get(0).fz(), right.get(1).fz(), 1e-9);
+    assertEquals(-left.get(0).fy(), right.get(1).fy(), 1e-9);
+  }
+
+  @Test
+  void a_wheel_that_would_lift_is_refused_with_the_limit() {
+    double rear = Curlew.vehicle().axleLoads().get(Axle.REAR);
+    double limit = rear / (620 * Curlew.vehicle().centreOfMass().z() / 2.2) / G;
+    assertEquals(1.711, limit, 5e-4);
+    refused(
+        "braking at 2.000 g lifts the rear axle of vehicle Curlew off the ground; it stays down to"
+            + " 1.711 g",
+        Events.braking(Curlew.g(2)));
+    double front = Curlew.vehicle().axleLoads().get(Axle.FRONT) / 2;
+    double frontLimit = front / (0.55 * 620 * Curlew.vehicle().centreOfMass().z() / 1.3) / G;
+    assertEquals(1.104, frontLimit, 5e-4);
+    refused(
+        "cornering at 1.200 g lifts the front left wheel of vehicle Curlew off the ground; it stays"
+            + " down to 1.104 g",
+        Events.cornering(Side.LEFT, Curlew.g(1.2)));
+    assertEquals(frontLimit * G, Curlew.vehicle().corneringLimit(), 1e-9);
+  }
+
+  @Test
+  void factors_of_nothing_are_refused() {
+    message("bump factor 0 is not above zero", () -> Events.bumpBothWheels(Axle.FRONT, 0));
+    message("braking -1.000 g is not above zero", () -> Events.braking(Curlew.g(-1)));
+    message(
+        "frontal impact 0 g is not above zero",
+        () -> Events.frontalImpact(Curlew.g(0), Hit.CENTRE));
+  }
+
+  @Test
+  void driving_keeps_two_thirds_of_yield_and_an_impact_all_of_it() {
+    assertEquals(DesignFactor.ROAD, Events.standing().designFactor());
+    assertEquals(DesignFactor.NONE, Events.frontalImpact(Curlew.g(20), Hit.CENTRE).designFactor());
+  }
+
+  @Test
+  void an_impact_is_the_sum_of_amplified_masses_times_the_deceleration() {
+    Ladder ladder = Curlew.ladder();
+    Vehicle vehicle = Curlew.vehicle().on(ladder);
+    double amplified = 470 + 1.5 * 150 + ladder.mass();
+    for (Hit hit : Hit.values()) {
+      double force =
+          Events.frontalImpact(Curlew.g(20), hit).scene().on(vehicle, ladder).stream()
+              .mapToDouble(push -> push.wrench().fx())
+              .sum();
+      assertEquals(-amplified * 20 * G, force, 1e-6);
+    }
+  }
+
+  @Test
+  void a_wall_splits_evenly_on_a_symmetric_vehicle_and_by_lever_on_another() {
+    Ladder ladder = Curlew.ladder();
+    Event wall = Events.frontalImpact(Curlew.g(20), Hit.FULL_WIDTH);
+    List<AppliedWrench> even = wall.scene().on(Curlew.vehicle().on(ladder), ladder);
+    assertEquals(even.get(0).wrench().fx(), even.get(1).wrench().fx(), 1e-6);
+    Vehicle flat = Flat.vehicle();
+    List<AppliedWrench> uneven = wall.scene().on(flat.on(ladder), ladder);
+    double share = (flat.on(ladder).centreOfMass().y() + 0.4) / 0.8;
+    double total = uneven.get(0).wrench().fx() + uneven.get(1).wrench().fx();
+    assertTrue(share > 0.55, "the centre of mass is well to the left");
+    assertEquals(share * total, uneven.get(0).wrench().fx(), 1e-6);
+  }
+
+  @Test
+  void a_wall_that_cannot_meet_both_tips_is_refused() {
+    Ladder ladder =
+        Ladder.named("stagger")
+            .level(mm(380))
+            .rail(Side.LEFT, Rail.from(mm(450), mm(400)).to(mm(-2350), mm(400), Curlew.tube()))
+            .rail(Side.RIGHT, Rail.from(mm(400), mm(-400)).to(mm(-2350), mm(-400), Curlew.tube()))
+            .crossmember("front", mm(400), Curlew.tube())
+            .build();
+    message(
+        "the rail tips of ladder stagger are at x 450.0 mm and 400.0 mm: a full-width wall meets"
+            + " one of them alone; ask for that tip",
+        () -> Hit.FULL_WIDTH.forces(Curlew.vehicle(), ladder, 100));
+    Vehicle beside =
+        Curlew.parts().mass("block", kg(6000), Curlew.at(-1000, 480, 380), "middle left").build();
+    message(
+        "the centre of mass lies beside the rail tips of ladder Curlew: a full-width wall cannot"
+            + " stop it without yaw",
+        () -> Hit.FULL_WIDTH.forces(beside, Curlew.ladder(), 100));
+  }
+
+  private static List<Wrench> forces(Event event) {
+    return event.scene().on(Curlew.vehicle(), Curlew.ladder()).stream()
+        .map(AppliedWrench::wrench)
+        .toList();
+  }
+
+  private static void refused(String message, Event event) {
+    message(message, () -> event.scene().on(Curlew.vehicle(), Curlew.ladder()));
+  }
+
+  private static void message(String message, org.junit.jupiter.api.function.Executable act) {
+    assertEquals(message, assertThrows(ModelException.class, act).getMessage());
+  }
+}
