@@ -4,12 +4,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import rungwork.check.Verdict;
+import rungwork.fault.Scale;
 import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
 
 /** How numbers stand in tables. */
 final class Numbers {
   private static final int DIGITS = 4;
+
+  /** Less than this part of a whole is rounding of double numbers [1]. */
+  private static final double ROUNDING = 1e-9;
 
   private Numbers() {}
 
@@ -29,8 +33,24 @@ final class Numbers {
 
   /** A figure on a drawing: the coordinate without zeros at its end. */
   static String dimension(double metres, Units units) {
-    String figure = place(metres, units);
-    return figure.replaceAll("0+$", "").replaceAll("\\.$", "");
+    return trimmed(place(metres, units));
+  }
+
+  private static String trimmed(String figure) {
+    return figure.contains(".") ? figure.replaceAll("0+$", "").replaceAll("\\.$", "") : figure;
+  }
+
+  /** A mass on a drawing, three significant digits at most and no zeros at its end. */
+  static String mass(double kilograms, Units units) {
+    Scale scale = units.scale(Kind.MASS);
+    String figure = scale.number(kilograms, 3);
+    return trimmed(figure) + " " + scale.unit();
+  }
+
+  /** A number in a column, zero where it is rounding beside the size of its whole. */
+  static String beside(double si, double size, Kind kind, Units units) {
+    boolean nothing = Math.abs(si) <= ROUNDING * size;
+    return nothing ? "0" : units.scale(kind).number(si, DIGITS);
   }
 
   /** A number with a fixed count of decimals; never a negative zero. */

@@ -1,13 +1,9 @@
 package rungwork.report;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
-import rungwork.section.Line;
 import rungwork.section.Section;
-import rungwork.section.Segment;
 import rungwork.section.StressPoint;
 import rungwork.section.Wall;
 
@@ -18,9 +14,6 @@ import rungwork.section.Wall;
 final class SectionDrawing {
   /** Longer side of the section on the drawing [px]. */
   private static final double SIZE = 260;
-
-  /** Straight pieces that an arc is drawn with. */
-  private static final int ARC = 16;
 
   /** Nearer than this, centroid and shear centre share one mark [px]. */
   private static final double ONE_MARK = 3;
@@ -34,9 +27,9 @@ final class SectionDrawing {
   private SectionDrawing(Section section, Units units) {
     this.section = section;
     this.units = units;
-    Box inMetres = around(loops(section, 1));
+    Box inMetres = Outlines.around(Outlines.loops(section, 1));
     scale = SIZE / Math.max(inMetres.width(), inMetres.height());
-    loops = loops(section, scale);
+    loops = Outlines.loops(section, scale);
   }
 
   /** Draws a section that has an outline. */
@@ -46,7 +39,7 @@ final class SectionDrawing {
 
   private Picture draw() {
     canvas.part(section.name(), () -> canvas.loops("steel", loops));
-    Box box = around(loops);
+    Box box = Outlines.around(loops);
     axes(box);
     dimensions(box);
     points();
@@ -144,27 +137,5 @@ final class SectionDrawing {
 
   private Spot place(double y, double z) {
     return new Spot(-y * scale, -z * scale);
-  }
-
-  private static List<List<Spot>> loops(Section section, double scale) {
-    return section.outline().loops().stream()
-        .map(loop -> loop.stream().flatMap(piece -> spots(piece, scale).stream()).toList())
-        .toList();
-  }
-
-  private static List<Spot> spots(Segment piece, double scale) {
-    int steps = piece instanceof Line ? 1 : ARC;
-    return IntStream.range(0, steps)
-        .mapToObj(i -> piece.at((double) i / steps))
-        .map(spot -> new Spot(-spot.y() * scale, -spot.z() * scale))
-        .toList();
-  }
-
-  private static Box around(List<List<Spot>> loops) {
-    Box box = Box.EMPTY;
-    for (Spot spot : new ArrayList<>(loops.stream().flatMap(List::stream).toList())) {
-      box = box.and(spot);
-    }
-    return box;
   }
 }

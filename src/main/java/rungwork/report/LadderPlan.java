@@ -1,0 +1,126 @@
+package rungwork.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rungwork.check.CheckSheet;
+import rungwork.quantity.Kind;
+import rungwork.quantity.Units;
+import rungwork.report.Table.Column;
+import rungwork.report.Table.Row;
+import rungwork.vehicle.Crossmember;
+import rungwork.vehicle.Ladder;
+import rungwork.vehicle.Mount;
+import rungwork.vehicle.Vehicle;
+
+/**
+ * A ladder seen from above, to scale, with dimensions as on a workshop drawing.
+ *
+ * @param ladder the ladder
+ * @param vehicle whose masses and axles are drawn too, if any
+ * @param sheet whose utilisations colour and label the members, if any
+ */
+public record LadderPlan(Ladder ladder, Optional<Vehicle> vehicle, Optional<CheckSheet> sheet)
+    implements Shown {
+  /**
+   * A ladder alone.
+   *
+   * @param ladder the ladder
+   * @return its plan
+   */
+  public static LadderPlan of(Ladder ladder) {
+    return new LadderPlan(ladder, Optional.empty(), Optional.empty());
+  }
+
+  /**
+   * The same plan with masses as circles and the axles.
+   *
+   * @param carried the vehicle
+   * @return the fuller plan
+   */
+  public LadderPlan with(Vehicle carried) {
+    return new LadderPlan(ladder, Optional.of(carried), sheet);
+  }
+
+  /**
+   * The same plan with each member in the colour of its governing check.
+   *
+   * @param checks a sheet whose parts are this ladder's members
+   * @return the fuller plan
+   */
+  public LadderPlan with(CheckSheet checks) {
+    return new LadderPlan(ladder, vehicle, Optional.of(checks));
+  }
+
+  /**
+   * The drawing alone.
+   *
+   * @param units the reader's units
+   * @return the picture
+   */
+  public Picture picture(Units units) {
+    return new PlanDrawing(this, units).draw();
+  }
+
+  @Override
+  public Page page(Units units) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Block.Title("Ladder " + ladder.name() + " in plan"));
+    sheet.ifPresent(checks -> blocks.add(new Block.VerdictLine(checks.verdictLine())));
+    blocks.add(new Block.Figure(picture(units)));
+    sheet.ifPresent(
+        checks ->
+            checks.cautions().forEach(one -> blocks.add(new Block.Warning(one.text()))));
+    blocks.add(crossmembers(units));
+    if (!ladder.mounts().isEmpty()) {
+      blocks.add(new Block.Folded(ladder.mounts().size() + " mounts", List.of(mounts(units))));
+    }
+    return new Page(blocks);
+  }
+
+  private Table crossmembers(Units units) {
+    List<Row> rows = new ArrayList<>();
+    for (Crossmember one : ladder.crossmembers()) {
+      rows.add(
+          Row.of(
+              one.part(),
+              Numbers.place(one.x(), units),
+              one.stock().section().name(),
+              one.stock().material().name()));
+    }
+    return new Table(
+        List.of(
+            Column.words("crossmember"),
+            Column.number("station x", units.scale(Kind.LENGTH).unit()),
+            Column.words("section"),
+            Column.words("material")),
+        rows);
+  }
+
+  private Table mounts(Units units) {
+    String unit = units.scale(Kind.LENGTH).unit();
+    List<Row> rows = new ArrayList<>();
+    for (Mount mount : ladder.mounts()) {
+      rows.add(
+          Row.of(
+              mount.name(),
+              mount.member(),
+              Numbers.place(mount.at().x(), units),
+              Numbers.place(mount.at().y(), units),
+              Numbers.place(mount.at().z(), units)));
+    }
+    return new Table(
+        List.of(
+            Column.words("mount"),
+            Column.words("carried by"),
+            Column.number("x", unit),
+            Column.number("y", unit),
+            Column.number("z", unit)),
+        rows);
+  }
+
+  @Override
+  public String toString() {
+    return page(Units.METRIC).text();
+  }
+}

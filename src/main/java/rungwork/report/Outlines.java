@@ -1,0 +1,48 @@
+package rungwork.report;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import rungwork.section.Line;
+import rungwork.section.Properties;
+import rungwork.section.Section;
+import rungwork.section.Segment;
+
+/** Outlines of sections as places on a drawing, with the beam's x coming towards the reader. */
+final class Outlines {
+  /** Straight pieces that an arc is drawn with. */
+  private static final int ARC = 16;
+
+  private Outlines() {}
+
+  /** Its closed loops, y to the left and z up. */
+  static List<List<Spot>> loops(Section section, double scale) {
+    return section.outline().loops().stream()
+        .map(loop -> loop.stream().flatMap(piece -> spots(piece, scale).stream()).toList())
+        .toList();
+  }
+
+  private static List<Spot> spots(Segment piece, double scale) {
+    int steps = piece instanceof Line ? 1 : ARC;
+    return IntStream.range(0, steps)
+        .mapToObj(i -> piece.at((double) i / steps))
+        .map(spot -> new Spot(-spot.y() * scale, -spot.z() * scale))
+        .toList();
+  }
+
+  /** The room that loops take. */
+  static Box around(List<List<Spot>> loops) {
+    return loops.stream().flatMap(List::stream).reduce(Box.EMPTY, Box::and, Box::and);
+  }
+
+  /**
+   * How wide a section is along y [m]; without an outline the width of the solid rectangle with its
+   * A and Iz, √(12 Iz/A).
+   */
+  static double width(Section section) {
+    if (section.outline().loops().isEmpty()) {
+      Properties p = section.properties();
+      return Math.sqrt(12 * p.iz() / p.area());
+    }
+    return around(loops(section, 1)).width();
+  }
+}

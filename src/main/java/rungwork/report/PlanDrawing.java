@@ -1,0 +1,336 @@
+package rungwork.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import rungwork.check.Caution;
+import rungwork.check.Member;
+import rungwork.frame.Frame;
+import rungwork.frame.Mass;
+import rungwork.frame.Point;
+import rungwork.quantity.Kind;
+import rungwork.quantity.Units;
+import rungwork.vehicle.Crossmember;
+import rungwork.vehicle.Joints;
+import rungwork.vehicle.Ladder;
+import rungwork.vehicle.Mount;
+import rungwork.vehicle.Side;
+import rungwork.vehicle.Vehicle;
+
+/** Draws a ladder in plan, the front to the left, so the vehicle's left side lies below. */
+final class PlanDrawing {
+  private static final double WIDTH = 780;
+  private static final double LARGEST_MASS = 44;
+  private static final double ROW = 15;
+
+  private final LadderPlan plan;
+  private final Ladder ladder;
+  private final Units units;
+  private final PartColours colours;
+  private final Frame frame;
+  private final Sight sight;
+  private final Canvas canvas = new Canvas();
+  private final Labels labels = new Labels(canvas);
+  private final Map<String, Bar> bars = new LinkedHashMap<>();
+  private final List<Mass> masses;
+
+  PlanDrawing(LadderPlan plan, Units units) {
+    this.plan = plan;
+    this.units = units;
+    ladder = plan.ladder();
+    colours = new PartColours(plan.sheet());
+    frame = ladder.frame(Joints.RIGID);
+    Box metres = Sight.plan(1).around(places().toList());
+    sight = Sight.plan(WIDTH / metres.width());
+    masses = plan.vehicle().map(this::carried).orElse(List.of());
+    ladder.members().forEach(member -> bars.put(member.part(), bar(member)));
+  }
+
+  Picture draw() {
+    plan.vehicle().ifPresent(this::axles);
+    members();
+    masses.forEach(this::circle);
+    utilisations();
+    masses.forEach(this::massLabel);
+    ladder.mounts().forEach(this::mount);
+    railNames();
+    Box drawn = canvas.box();
+    dimensions(drawn);
+    front(drawn);
+    legend();
+    String title = "Ladder " + ladder.name() + " in plan, front to the left";
+    return new Picture(title, canvas.done(title), words());
+  }
+
+  /** What the ladder carries, the heaviest first; its own members are drawn as members. */
+  private List<Mass> carried(Vehicle vehicle) {
+    List<String> own = ladder.masses().stream().map(Mass::name).toList();
+    return vehicle.masses().stream()
+        .filter(mass -> !own.contains(mass.name()))
+        .sorted(Comparator.comparingDouble(mass -> -mass.kilograms()))
+        .toList();
+  }
+
+  private Stream<Point> places() {
+    Stream<Point> heavy =
+        plan.vehicle().stream().flatMap(vehicle -> vehicle.masses().stream().map(Mass::at));
+    Stream<Point> nodes = frame.nodes().stream().map(node -> node.at());
+    return Stream.concat(heavy, nodes);
+  }
+
+  private Bar bar(Member member) {
+    var first = frame.beam(member.beams().get(0));
+    var last = frame.beam(member.beams().get(member.beams().size() - 1));
+    double scale = Math.abs(sight.xx());
+    return new Bar(
+        sight.place(frame.node(first.start()).at()),
+        sight.place(frame.node(last.end()).at()),
+        Math.max(4, Outlines.width(first.section()) * scale));
+  }
+
+  /** Crossmembers first: the rails lie over their ends. */
+  private void members() {
+    bars.entrySet().stream()
+        .sorted(Comparator.comparing(entry -> isRail(entry.getKey())))
+        .forEach(
+            entry -> {
+              canvas.part(
+                  colours.title(entry.getKey()),
+                  () -> {
+                    entry.getValue().draw(canvas, "paper");
+                    entry.getValue().draw(canvas, colours.css(entry.getKey()));
+                  });
+              labels.keepFree(entry.getValue().box());
+            });
+  }
+
+  private void utilisations() {
+    if (plan.sheet().isEmpty()) {
+      return;
+    }
+    bars.forEach(
+        (part, bar) -> labels.put(isRail(part) ? besideRail(part, bar) : besideRung(part, bar)));
+  }
+
+  private List<Label> besideRail(String part, Bar bar) {
+    double out = bar.from().y() > 0 ? bar.width() / 2 + 13 : -bar.width() / 2 - 5;
+    List<Label> places = new ArrayList<>();
+    for (double t : new double[] {0.5, 0.35, 0.65, 0.2, 0.8}) {
+      places.add(Label.middle(bar.at(t).plus(0, out), colours.words(part)).css("strong on"));
+    }
+    return places;
+  }
+
+  private List<Label> besideRung(String part, Bar bar) {
+    double out = bar.width() / 2 + 5;
+    List<Label> places = new ArrayList<>();
+    for (double t : new double[] {0.5, 0.3, 0.7, 0.2, 0.8, 0.9, 0.1}) {
+      String words = colours.words(part);
+      places.add(Label.at(bar.at(t).plus(out, 5), words).css("strong on"));
+      places.add(Label.end(bar.at(t).plus(-out, 5), words).css("strong on"));
+    }
+    return places;
+  }
+
+  private boolean isRail(String part) {
+    return ladder.crossmembers().stream().noneMatch(one -> one.part().equals(part));
+  }
+
+  private void circle(Mass mass) {
+    Spot at = sight.place(mass.at());
+    canvas.part(massWords(mass), () -> canvas.circle("weight", at, radius(mass)));
+  }
+
+  private double radius(Mass mass) {
+    return LARGEST_MASS * Math.sqrt(mass.kilograms() / masses.get(0).kilograms());
+  }
+
+  private void massLabel(Mass mass) {
+    Spot at = sight.place(mass.at()).plus(0, 4);
+    Label middle = Label.middle(at, massWords(mass)).css("small on");
+    double half = middle.box().width() / 2;
+    List<Label> places = new ArrayList<>();
+    for (double row : new double[] {0, 1, -1, 2, -2, 3, -3, 4, -4}) {
+      for (double side : new double[] {0, -0.5, 0.5, -1, 1}) {
+        places.add(middle.moved(side * (half + radius(mass) + 4), row * ROW));
+      }
+    }
+    labels.put(places);
+  }
+
+  private String massWords(Mass mass) {
+    return mass.name() + " " + Numbers.mass(mass.kilograms(), units);
+  }
+
+  private void axles(Vehicle vehicle) {
+    vehicle.wheels().stream()
+        .filter(wheel -> wheel.side() == Side.LEFT)
+        .forEach(
+            wheel -> {
+              Spot left = sight.place(wheel.contact());
+              Spot right = new Spot(left.x(), -left.y());
+              canvas.part(
+                  wheel.axle().word() + " axle", () -> canvas.line("axis", left, right));
+              labels.put(
+                  List.of(
+                      Label.middle(right.plus(0, -6), wheel.axle().word() + " axle")
+                          .css("small on")));
+            });
+  }
+
+  private void mount(Mount mount) {
+    Spot at = sight.place(mount.at());
+    canvas.part(
+        "mount " + mount.name(),
+        () -> {
+          canvas.line("thin", at, foot(mount));
+          canvas.polygon(
+              "hollow", List.of(at.plus(0, -4), at.plus(4, 0), at.plus(0, 4), at.plus(-4, 0)));
+          if (inside(mount)) {
+            labels.put(besideMount(at, mount.name()));
+          } else {
+            double side = Math.signum(at.y());
+            Label put = labels.put(beyondMount(at, mount.name()));
+            canvas.line("faint", at.plus(0, side * 5), put.at().plus(0, side > 0 ? -11 : 3));
+          }
+        });
+  }
+
+  private boolean inside(Mount mount) {
+    double x = mount.at().x();
+    double y = mount.at().y();
+    return y < ladder.rail(Side.LEFT).yAt(x) && y > ladder.rail(Side.RIGHT).yAt(x);
+  }
+
+  private static List<Label> besideMount(Spot at, String name) {
+    List<Label> places = new ArrayList<>();
+    for (double row : new double[] {0, 1, -1, 2, -2, 3}) {
+      places.add(Label.at(at.plus(7, 4 + row * ROW), name).css("small on"));
+      places.add(Label.end(at.plus(-7, 4 + row * ROW), name).css("small on"));
+    }
+    return places;
+  }
+
+  private static List<Label> beyondMount(Spot at, String name) {
+    List<Label> places = new ArrayList<>();
+    for (int row = 1; row <= 6; row++) {
+      double out = Math.signum(at.y()) * (12 + row * ROW);
+      places.add(Label.middle(at.plus(0, out), name).css("small on"));
+    }
+    return places;
+  }
+
+  /** Where the arm of a mount meets the line of its member. */
+  private Spot foot(Mount mount) {
+    return ladder.crossmembers().stream()
+        .filter(one -> one.part().equals(mount.member()))
+        .findFirst()
+        .map(one -> sight.along(one.x(), mount.at().y(), 0))
+        .orElseGet(() -> sight.along(mount.at().x(), rail(mount).yAt(mount.at().x()), 0));
+  }
+
+  private rungwork.vehicle.Rail rail(Mount mount) {
+    return ladder.rail(mount.member().equals("left rail") ? Side.LEFT : Side.RIGHT);
+  }
+
+  private void railNames() {
+    for (Side side : Side.values()) {
+      double x = ladder.rail(side).tail();
+      Spot tail = sight.along(x, ladder.rail(side).yAt(x), 0);
+      Label name = Label.at(tail.plus(10, -4), side.word() + " rail").css("small on");
+      labels.put(List.of(name, name.moved(0, 17), name.moved(20, 0)));
+    }
+  }
+
+  private void dimensions(Box drawn) {
+    List<Double> stations = stations();
+    double y = drawn.bottom() + 40;
+    for (int i = 0; i + 1 < stations.size(); i++) {
+      span(stations.get(i), stations.get(i + 1)).along(canvas, y + 12);
+    }
+    span(stations.get(0), stations.get(stations.size() - 1)).along(canvas, y + 48);
+    stationNames(y - 14);
+    spacing(drawn.right() + 34, Math.max(ladder.rail(Side.LEFT).tail(), ladder.rail(Side.RIGHT).tail()));
+    double tip = Math.min(ladder.rail(Side.LEFT).x(), ladder.rail(Side.RIGHT).x());
+    if (Math.abs(spacingAt(tip) - spacingAt(stations.get(stations.size() - 1))) > 1e-4) {
+      spacing(drawn.left() - 34, tip);
+    }
+  }
+
+  private void stationNames(double y) {
+    for (Crossmember one : ladder.crossmembers()) {
+      Label label = Label.middle(new Spot(sight.along(one.x(), 0, 0).x(), y), one.name());
+      labels.put(List.of(label.css("small on"), label.css("small on").moved(0, -ROW)));
+    }
+  }
+
+  /** Tips, crossmembers and tails along the vehicle, from the front. */
+  private List<Double> stations() {
+    Stream<Double> ends =
+        Stream.of(Side.values()).flatMap(s -> Stream.of(ladder.rail(s).x(), ladder.rail(s).tail()));
+    Stream<Double> rungs = ladder.crossmembers().stream().map(Crossmember::x);
+    return Stream.concat(ends, rungs).distinct().sorted(Comparator.reverseOrder()).toList();
+  }
+
+  private Dimension span(double front, double rear) {
+    double y = sight.along(front, ladder.rail(Side.LEFT).yAt(front), 0).y();
+    return new Dimension(
+        new Spot(sight.along(front, 0, 0).x(), y),
+        new Spot(sight.along(rear, 0, 0).x(), y),
+        Numbers.dimension(front - rear, units));
+  }
+
+  private double spacingAt(double x) {
+    return ladder.rail(Side.LEFT).yAt(x) - ladder.rail(Side.RIGHT).yAt(x);
+  }
+
+  private void spacing(double at, double x) {
+    new Dimension(
+            sight.along(x, ladder.rail(Side.RIGHT).yAt(x), 0),
+            sight.along(x, ladder.rail(Side.LEFT).yAt(x), 0),
+            Numbers.dimension(spacingAt(x), units))
+        .up(canvas, at);
+  }
+
+  private void front(Box drawn) {
+    Spot tail = new Spot(drawn.left() + 60, drawn.top() - 22);
+    new Arrow(tail, tail.plus(-60, 0)).draw(canvas, "edge", "solid");
+    canvas.label(Label.at(tail.plus(6, 5), "front").css("strong"));
+  }
+
+  private void legend() {
+    Box box = canvas.box();
+    Spot at = new Spot(box.left(), box.bottom() + 34);
+    String caution = "";
+    List<String> remarks = new ArrayList<>();
+    remarks.add("dimensions [" + units.scale(Kind.LENGTH).unit() + "]");
+    if (plan.vehicle().isPresent()) {
+      remarks.add("circles: masses, area in proportion");
+    }
+    remarks.add("diamonds: mounts");
+    if (plan.sheet().isPresent()) {
+      Legend.utilisation(canvas, at);
+      caution = ". " + firstSentence(Caution.SCREENING);
+    }
+    Spot line = plan.sheet().isPresent() ? at.plus(0, 20) : at;
+    canvas.label(Label.at(line, String.join("; ", remarks) + caution).css("small"));
+  }
+
+  private static String firstSentence(Caution caution) {
+    return caution.text().substring(0, caution.text().indexOf('.') + 1);
+  }
+
+  private String words() {
+    StringBuilder out = new StringBuilder("Front to the left; stations from the front [");
+    out.append(units.scale(Kind.LENGTH).unit()).append("]: ");
+    out.append(
+        String.join(
+            ", ", stations().stream().map(x -> Numbers.dimension(x, units)).toList()));
+    bars.keySet().forEach(part -> out.append("\n- ").append(colours.title(part)));
+    masses.forEach(mass -> out.append("\n- ").append(massWords(mass)));
+    return out.toString();
+  }
+}
