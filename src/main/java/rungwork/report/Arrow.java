@@ -32,9 +32,6 @@ record Arrow(Spot tail, Spot tip) {
     Spot foot = point.plus(-HEAD * ux, -HEAD * uy);
     canvas.polygon(
         css,
-        List.of(
-            point,
-            foot.plus(-SPREAD * uy, SPREAD * ux),
-            foot.plus(SPREAD * uy, -SPREAD * ux)));
+        List.of(point, foot.plus(-SPREAD * uy, SPREAD * ux), foot.plus(SPREAD * uy, -SPREAD * ux)));
   }
 }

@@ -57,7 +57,6 @@ record Bar(Spot from, Spot to, double width) {
   /** The step of a length square to the bar. */
   private Spot across(double step) {
     double length = Math.max(1e-9, from.distance(to));
-    return new Spot(
-        -(to.y() - from.y()) / length * step, (to.x() - from.x()) / length * step);
+    return new Spot(-(to.y() - from.y()) / length * step, (to.x() - from.x()) / length * step);
   }
 }

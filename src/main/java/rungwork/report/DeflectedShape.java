@@ -109,8 +109,7 @@ public record DeflectedShape(Response response) implements Shown {
     return IntStream.rangeClosed(0, STEPS)
         .mapToDouble(i -> (double) i / STEPS)
         .mapToObj(
-            t ->
-                moved(between(start, end, t), response.deflection(beam.name(), t), magnification))
+            t -> moved(between(start, end, t), response.deflection(beam.name(), t), magnification))
         .map(sight::place)
         .toList();
   }

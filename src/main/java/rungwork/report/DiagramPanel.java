@@ -57,8 +57,7 @@ final class DiagramPanel {
   private void stops(Spot origin) {
     for (Run.Stop stop : course.run().stops()) {
       Spot at = along(origin, stop.at());
-      canvas.part(
-          stop.node(), () -> canvas.line("thin", at.plus(0, -3), at.plus(0, 3)));
+      canvas.part(stop.node(), () -> canvas.line("thin", at.plus(0, -3), at.plus(0, 3)));
     }
   }
 

@@ -54,8 +54,7 @@ public record ForceDiagrams(String part, List<String> beams, Response response) 
   @Override
   public Page page(Units units) {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(
-        new Block.Title("Internal forces of " + part + ": " + response.loadCase().name()));
+    blocks.add(new Block.Title("Internal forces of " + part + ": " + response.loadCase().name()));
     blocks.add(new Block.Figure(picture(units)));
     blocks.add(table(units));
     return new Page(blocks);

@@ -27,8 +27,7 @@ final class FrameLines {
     Spot at = sight.place(frame.node(support.node()).at());
     canvas.part(
         "held at " + support.node(),
-        () ->
-            canvas.polygon("hollow", List.of(at, at.plus(6, 10), at.plus(-6, 10))));
+        () -> canvas.polygon("hollow", List.of(at, at.plus(6, 10), at.plus(-6, 10))));
   }
 
   /** Marks where the front is, above all that is drawn. */

@@ -69,8 +69,7 @@ public record LadderPlan(Ladder ladder, Optional<Vehicle> vehicle, Optional<Chec
     sheet.ifPresent(checks -> blocks.add(new Block.VerdictLine(checks.verdictLine())));
     blocks.add(new Block.Figure(picture(units)));
     sheet.ifPresent(
-        checks ->
-            checks.cautions().forEach(one -> blocks.add(new Block.Warning(one.text()))));
+        checks -> checks.cautions().forEach(one -> blocks.add(new Block.Warning(one.text()))));
     blocks.add(crossmembers(units));
     if (!ladder.mounts().isEmpty()) {
       blocks.add(new Block.Folded(ladder.mounts().size() + " mounts", List.of(mounts(units))));

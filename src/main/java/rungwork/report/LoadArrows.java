@@ -152,8 +152,7 @@ public record LoadArrows(Frame frame, LoadCase loadCase) implements Shown {
     Point start = frame.node(beam.start()).at();
     Point end = frame.node(beam.end()).at();
     Point middle =
-        new Point(
-            (start.x() + end.x()) / 2, (start.y() + end.y()) / 2, (start.z() + end.z()) / 2);
+        new Point((start.x() + end.x()) / 2, (start.y() + end.y()) / 2, (start.z() + end.z()) / 2);
     Wrench sum = Wrench.force(along.wx() * length, along.wy() * length, along.wz() * length);
     return new Acting("along " + along.beam(), middle, sum);
   }

@@ -41,9 +41,7 @@ final class PartColours {
     if (!judged) {
       return "";
     }
-    return governing.containsKey(part)
-        ? Numbers.utilisation(utilisation(part))
-        : "not checked";
+    return governing.containsKey(part) ? Numbers.utilisation(utilisation(part)) : "not checked";
   }
 
   /** A part's title: what a reader sees when pointing at it. */

@@ -172,8 +172,7 @@ final class PlanDrawing {
             wheel -> {
               Spot left = sight.place(wheel.contact());
               Spot right = new Spot(left.x(), -left.y());
-              canvas.part(
-                  wheel.axle().word() + " axle", () -> canvas.line("axis", left, right));
+              canvas.part(wheel.axle().word() + " axle", () -> canvas.line("axis", left, right));
               labels.put(
                   List.of(
                       Label.middle(right.plus(0, -6), wheel.axle().word() + " axle")
@@ -253,7 +252,9 @@ final class PlanDrawing {
     }
     span(stations.get(0), stations.get(stations.size() - 1)).along(canvas, y + 48);
     stationNames(y - 14);
-    spacing(drawn.right() + 34, Math.max(ladder.rail(Side.LEFT).tail(), ladder.rail(Side.RIGHT).tail()));
+    spacing(
+        drawn.right() + 34,
+        Math.max(ladder.rail(Side.LEFT).tail(), ladder.rail(Side.RIGHT).tail()));
     double tip = Math.min(ladder.rail(Side.LEFT).x(), ladder.rail(Side.RIGHT).x());
     if (Math.abs(spacingAt(tip) - spacingAt(stations.get(stations.size() - 1))) > 1e-4) {
       spacing(drawn.left() - 34, tip);
@@ -327,8 +328,7 @@ final class PlanDrawing {
     StringBuilder out = new StringBuilder("Front to the left; stations from the front [");
     out.append(units.scale(Kind.LENGTH).unit()).append("]: ");
     out.append(
-        String.join(
-            ", ", stations().stream().map(x -> Numbers.dimension(x, units)).toList()));
+        String.join(", ", stations().stream().map(x -> Numbers.dimension(x, units)).toList()));
     bars.keySet().forEach(part -> out.append("\n- ").append(colours.title(part)));
     masses.forEach(mass -> out.append("\n- ").append(massWords(mass)));
     return out.toString();

@@ -67,8 +67,7 @@ class FramePicturesTest {
 
   /** How far the curve of a diagram goes above its axis at the left end, the foot. */
   private static double above(Response response, int panel) {
-    Element curve =
-        Xml.all(diagrams(response).picture(Units.METRIC).svg(), "polyline").get(panel);
+    Element curve = Xml.all(diagrams(response).picture(Units.METRIC).svg(), "polyline").get(panel);
     double[] places = Drawings.places(curve);
     return places[places.length - 1] - places[1];
   }
@@ -105,8 +104,7 @@ class FramePicturesTest {
   @Test
   void a_force_that_is_nothing_is_drawn_as_zero_and_not_as_rounding() {
     List<String> words =
-        Drawings.words(
-            diagrams(cantilever(Wrench.force(-2000, 0, 0))).picture(Units.METRIC));
+        Drawings.words(diagrams(cantilever(Wrench.force(-2000, 0, 0))).picture(Units.METRIC));
     assertEquals(5, words.stream().filter("0"::equals).count());
   }
 
@@ -197,7 +195,6 @@ class FramePicturesTest {
             .solve(LoadCase.of("push", new Load.AtNode("b", Wrench.force(300, 200, -500))));
     Drawings.holds(DeflectedShape.of(response).picture(Units.METRIC));
     Drawings.holds(LoadArrows.of(response).picture(Units.METRIC));
-    Drawings.holds(
-        new ForceDiagrams("strut", List.of("strut"), response).picture(Units.METRIC));
+    Drawings.holds(new ForceDiagrams("strut", List.of("strut"), response).picture(Units.METRIC));
   }
 }

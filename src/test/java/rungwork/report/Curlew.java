@@ -1,0 +1,91 @@
+package rungwork.report;
+
+import static rungwork.quantity.Quantities.kg;
+import static rungwork.quantity.Quantities.mm;
+
+import rungwork.frame.Point;
+import rungwork.frame.Stock;
+import rungwork.material.Elasticity;
+import rungwork.material.RatedMaterial;
+import rungwork.material.Source;
+import rungwork.section.Section;
+import rungwork.vehicle.Axle;
+import rungwork.vehicle.Ladder;
+import rungwork.vehicle.LadderBuilder;
+import rungwork.vehicle.Rail;
+import rungwork.vehicle.Side;
+import rungwork.vehicle.Vehicle;
+import rungwork.vehicle.VehicleBuilder;
+
+/** An invented electric parcel runabout, for tests of how it is drawn. */
+final class Curlew {
+  static final RatedMaterial STEEL =
+      new RatedMaterial(
+          "S235",
+          new Elasticity(210e9, 0.3, 7850),
+          new RatedMaterial.Strength(235e6, 360e6, 235e6, 0.24),
+          new Source("stated for tests", Source.Tag.STATED_BY_USER));
+
+  private Curlew() {}
+
+  static Stock tube(double height, double width) {
+    return new Stock(Section.rectangularTube(mm(height), mm(width), mm(3)), STEEL);
+  }
+
+  static LadderBuilder parts() {
+    LadderBuilder ladder =
+        Ladder.named("Curlew")
+            .level(mm(380))
+            .crossmember("front", mm(400), tube(60, 60))
+            .crossmember("middle", mm(-1000), tube(50, 50))
+            .crossmember("rear", mm(-2300), tube(50, 50));
+    for (Side side : Side.values()) {
+      double y = side.sign() * 430;
+      String word = side.word();
+      ladder
+          .mount("front " + word + " arm ahead", side, at(120, y, 250))
+          .mount("front " + word + " arm behind", side, at(-150, y, 250))
+          .mount("rear " + word + " spring", side, at(-2200, y, 300))
+          .mount("seat " + word + " front", side, at(-800, y / 2, 400))
+          .mount("seat " + word + " rear", side, at(-1250, y / 2, 400));
+    }
+    return ladder.mountOn("middle", "battery tray", at(-1000, 0, 420));
+  }
+
+  static Ladder ladder() {
+    return parts().rails(mm(450), mm(-2350), mm(800), tube(80, 40)).build();
+  }
+
+  static Ladder tapering() {
+    Rail left = Rail.from(mm(450), mm(330)).to(mm(-2350), mm(400), tube(80, 40));
+    return parts().rails(left).build();
+  }
+
+  static Vehicle vehicle() {
+    VehicleBuilder vehicle =
+        Vehicle.named("Curlew")
+            .wheelbase(mm(2200))
+            .track(mm(1300), mm(1300))
+            .frontRollShare(0.55)
+            .mass("battery", kg(180), at(-1100, 0, 420), "middle left", "middle right")
+            .mass("load", kg(150), at(-1900, 0, 700), "rear left", "rear right")
+            .mass("front body", kg(140), at(150, 0, 600), "front left", "front right");
+    for (Side side : Side.values()) {
+      String word = side.word();
+      vehicle
+          .seat(
+              word + " person",
+              kg(75),
+              at(-1050, side.sign() * 300, 650),
+              "seat " + word + " front",
+              "seat " + word + " rear")
+          .wheel(Axle.FRONT, side, "front " + word + " arm ahead", "front " + word + " arm behind")
+          .wheel(Axle.REAR, side, "rear " + word + " spring");
+    }
+    return vehicle.build();
+  }
+
+  static Point at(double x, double y, double z) {
+    return Point.at(mm(x), mm(y), mm(z));
+  }
+}
