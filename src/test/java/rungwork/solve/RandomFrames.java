@@ -1,0 +1,119 @@
+package rungwork.solve;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import rungwork.frame.Beam;
+import rungwork.frame.Frame;
+import rungwork.frame.Freedom;
+import rungwork.frame.Load;
+import rungwork.frame.LoadCase;
+import rungwork.frame.Plane;
+import rungwork.frame.Point;
+import rungwork.frame.Release;
+import rungwork.frame.Stock;
+import rungwork.frame.Support;
+import rungwork.frame.Wrench;
+
+/** Frames and loads made up from a seed: a crooked grid of beams in one of the planes. */
+final class RandomFrames {
+  private static final int COLUMNS = 3;
+  private static final int ROWS = 4;
+
+  private final Random random;
+  private final Plane plane;
+
+  RandomFrames(long seed) {
+    random = new Random(seed);
+    plane = Plane.values()[random.nextInt(3)];
+  }
+
+  private double between(double low, double high) {
+    return low + (high - low) * random.nextDouble();
+  }
+
+  Frame frame() {
+    Frame.Builder frame = Frame.in(plane);
+    for (int row = 0; row < ROWS; row++) {
+      for (int column = 0; column < COLUMNS; column++) {
+        double p = 0.8 * row + between(-0.2, 0.2);
+        double q = 0.6 * column + between(-0.2, 0.2);
+        double[] at = plane.toVehicle(p, q, 0.3);
+        frame.node(name(row, column), new Point(at[0], at[1], at[2]));
+      }
+    }
+    for (int row = 0; row < ROWS; row++) {
+      for (int column = 0; column < COLUMNS; column++) {
+        connect(frame, row, column);
+      }
+    }
+    return frame
+        .support(Support.fixed(name(0, 0)))
+        .support(Support.holding(name(ROWS - 1, 0), Freedom.values()[random.nextInt(3)]))
+        .support(Support.spring(name(1, 2), Freedom.UZ, between(1e4, 1e6)))
+        .support(Support.spring(name(2, 1), Freedom.RX, between(1e3, 1e5)))
+        .build();
+  }
+
+  private void connect(Frame.Builder frame, int row, int column) {
+    if (row + 1 < ROWS) {
+      frame.beam(beam(name(row, column), name(row + 1, column)));
+    }
+    if (column + 1 < COLUMNS) {
+      Beam across = beam(name(row, column), name(row, column + 1));
+      frame.beam(row == 0 ? across : loosened(across));
+    }
+  }
+
+  private Beam beam(String start, String end) {
+    return Beam.rigid(start + end, start, end, stock());
+  }
+
+  /** Some crossbeams let go at an end; the first row never does, so nothing becomes a mechanism. */
+  private Beam loosened(Beam beam) {
+    Set<Release> bending = EnumSet.of(Release.IN_PLANE_BENDING, Release.OUT_OF_PLANE_BENDING);
+    Set<Release> atStart = random.nextInt(3) == 0 ? EnumSet.allOf(Release.class) : Set.of();
+    return beam.released(atStart, random.nextInt(3) == 0 ? bending : Set.of());
+  }
+
+  private Stock stock() {
+    Stocks.Shape shape =
+        new Stocks.Shape(
+            between(1e-4, 6e-4), between(2e-8, 5e-7), between(2e-8, 5e-7), between(1e-9, 5e-7));
+    double eccentricity = random.nextBoolean() ? between(-0.04, 0.04) : 0;
+    return new Stocks(200e9, between(70e9, 90e9)).eccentric(shape, eccentricity);
+  }
+
+  private static String name(int row, int column) {
+    return "N" + row + column;
+  }
+
+  /** Wrenches at a third of the nodes. */
+  LoadCase wrenches(Frame frame) {
+    List<Load> loads = new ArrayList<>();
+    frame.nodes().stream()
+        .filter(node -> random.nextInt(3) == 0)
+        .forEach(node -> loads.add(new Load.AtNode(node.name(), wrench())));
+    loads.add(new Load.AtNode(name(3, 2), wrench()));
+    return LoadCase.of("wrenches", loads.toArray(Load[]::new));
+  }
+
+  /** Wrenches at nodes, and uniform loads on half of the beams. */
+  LoadCase all(Frame frame) {
+    List<Load> loads = new ArrayList<>(wrenches(frame).loads());
+    for (Beam beam : frame.beams()) {
+      if (random.nextBoolean()) {
+        double[] w = random.doubles(3, -900, 900).toArray();
+        loads.add(new Load.AlongBeam(beam.name(), w[0], w[1], w[2]));
+      }
+    }
+    return LoadCase.of("all", loads.toArray(Load[]::new));
+  }
+
+  private Wrench wrench() {
+    double[] w = random.doubles(6, -1000, 1000).toArray();
+    return new Wrench(w[0], w[1], w[2], w[3] / 4, w[4] / 4, w[5] / 4);
+  }
+}
