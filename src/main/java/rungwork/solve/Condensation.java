@@ -1,8 +1,8 @@
 package rungwork.solve;
 
 /**
- * A member's stiffness with some of its end motions released: they are eliminated one after the
- * other, each from the condition that no force is passed on there.
+ * A member's stiffness against deformation with some deformations released: they are eliminated one
+ * after the other, each from the condition that its force is zero.
  *
  * <pre>
  *   k_ij ← k_ij − k_ir k_rj / k_rr,   f_i ← f_i − k_ir f_r / k_rr,   d_r = −(f_r + Σ k_rj d_j) / k_rr
@@ -14,10 +14,10 @@ final class Condensation {
   private final double[][] stiffness;
 
   /**
-   * Eliminates the released motions.
+   * Eliminates the released deformations.
    *
-   * @param full 12 × 12 stiffness with nothing released; its entries are replaced
-   * @param released the released motions, 0 to 11
+   * @param full stiffness with nothing released; its entries are replaced
+   * @param released the released deformations, none twice
    */
   Condensation(double[][] full, int[] released) {
     this.released = released;
@@ -41,12 +41,12 @@ final class Condensation {
     }
   }
 
-  /** The 12 × 12 stiffness felt by the nodes; rows and columns of released motions are zero. */
+  /** The stiffness that is left; rows and columns of released deformations are zero. */
   double[][] stiffness() {
     return stiffness;
   }
 
-  /** The end forces of the clamped member, replaced by those with its releases let go. */
+  /** Forces that hold all deformations at zero, replaced by those with the releases let go. */
   void release(double[] clamped) {
     for (int step = 0; step < released.length; step++) {
       int r = released[step];
@@ -56,13 +56,13 @@ final class Condensation {
   }
 
   /**
-   * The motions of the member's own ends: where a motion is released the member's end moves
-   * otherwise than its node.
+   * How the member really deforms: where a deformation is released, its end turns otherwise than
+   * its node.
    *
-   * @param nodes the motions of its nodes, 12; the released ones are replaced
-   * @param clamped the end forces of the clamped member, 12, nothing released
+   * @param deformations as the nodes move; the released ones are replaced
+   * @param clamped the forces that hold all deformations at zero, nothing released
    */
-  void follow(double[] nodes, double[] clamped) {
+  void follow(double[] deformations, double[] clamped) {
     double[] forces = clamped.clone();
     double[] left = new double[released.length];
     for (int step = 0; step < released.length; step++) {
@@ -72,10 +72,10 @@ final class Condensation {
     for (int step = released.length - 1; step >= 0; step--) {
       int r = released[step];
       double sum = left[step];
-      for (int j = 0; j < nodes.length; j++) {
-        sum += j == r ? 0 : rows[step][j] * nodes[j];
+      for (int j = 0; j < deformations.length; j++) {
+        sum += j == r ? 0 : rows[step][j] * deformations[j];
       }
-      nodes[r] = -sum / rows[step][r];
+      deformations[r] = -sum / rows[step][r];
     }
   }
 }

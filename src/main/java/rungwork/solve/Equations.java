@@ -70,12 +70,7 @@ final class Equations {
   }
 
   private int[] equations(Member member) {
-    int[] equations = new int[Member.MOTIONS];
-    for (int i = 0; i < 6; i++) {
-      equations[i] = number[6 * structure.start(member) + i];
-      equations[6 + i] = number[6 * structure.end(member) + i];
-    }
-    return equations;
+    return Arrays.stream(structure.places(member)).map(place -> number[place]).toArray();
   }
 
   private int reach(Member member) {
@@ -84,7 +79,7 @@ final class Equations {
   }
 
   /** Adds the motions that some forces cause; forces of another action are passed over. */
-  void addMotions(double[] forces, double[] motions) {
+  void addMotions(double[] forces, Motions motions) {
     double[] values = new double[count];
     for (int motion = 0; motion < number.length; motion++) {
       if (number[motion] != NONE) {
@@ -94,7 +89,7 @@ final class Equations {
     factor.solve(values);
     for (int motion = 0; motion < number.length; motion++) {
       if (number[motion] != NONE) {
-        motions[motion] += values[number[motion]];
+        motions.add(motion, values[number[motion]]);
       }
     }
   }

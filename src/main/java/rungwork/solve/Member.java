@@ -1,6 +1,6 @@
 package rungwork.solve;
 
-import java.util.Set;
+import java.util.stream.IntStream;
 import rungwork.frame.Beam;
 import rungwork.frame.Frame;
 import rungwork.frame.Point;
@@ -9,27 +9,35 @@ import rungwork.material.Elasticity;
 import rungwork.section.Properties;
 
 /**
- * A beam as an elastic element with six motions at each end, in its own axes: 0 to 2 along x, y, z,
- * 3 to 5 about them at the start, 6 to 11 the same at the end.
+ * A beam as an elastic element. Its nodes have six motions each, in frame axes; what strains it are
+ * six deformations, counted as below, which no rigid motion causes. To each belongs a force.
+ *
+ * <pre>
+ *   0 stretch    N     elongation
+ *   1 twist      T     turn of the end about x against the start
+ *   2, 3 bend z  Mz    turn of the start, of the end, about z against the chord
+ *   4, 5 bend y  My    the same about y
+ * </pre>
  *
  * <p>Bending is Euler and Bernoulli's (no shear flexibility), torsion Saint-Venant's (free to
- * warp). Stretching and the moments refer to the line of centroids, which is the node line; bending
+ * warp). Stretch and the moments refer to the line of centroids, which is the node line; bending
  * out of the plane and torsion to the line of shear centres, which lies {@code offset} along y from
  * it. The two are joined by rigid arms at the ends: w = u_n + offset·φx.
  */
 final class Member {
-  /** Motions of both ends together. */
+  /** Motions of both nodes together. */
   static final int MOTIONS = 12;
+
+  /** Ways to strain it. */
+  static final int DEFORMATIONS = 6;
 
   private final Beam beam;
   private final double length;
   private final double cosine;
   private final double sine;
+  private final Rigidity rigidity;
   private final double offset;
-  private final double stretching;
-  private final double bendingY;
-  private final double bendingZ;
-  private final double twisting;
+  private final double[][] compatibility;
   private final Condensation condensation;
 
   /**
@@ -46,14 +54,10 @@ final class Member {
     length = Math.hypot(run[0], run[1]);
     cosine = run[0] / length;
     sine = run[1] / length;
-    Properties section = beam.section().properties();
-    Elasticity elasticity = beam.material().elasticity();
-    offset = section.shearCentreY();
-    stretching = elasticity.youngsModulus() * section.area();
-    bendingY = elasticity.youngsModulus() * section.iy();
-    bendingZ = elasticity.youngsModulus() * section.iz();
-    twisting = elasticity.shearModulus() * section.it();
-    condensation = new Condensation(stiffness(), released(beam));
+    rigidity = Rigidity.of(beam);
+    offset = beam.section().properties().shearCentreY();
+    compatibility = compatibility();
+    condensation = new Condensation(stiffness(), released());
   }
 
   Beam beam() {
@@ -65,112 +69,125 @@ final class Member {
     return length;
   }
 
-  /** Its releases and the stiffness that they leave. */
+  /** Distance of the line of shear centres from the node line along y [m]. */
+  double offset() {
+    return offset;
+  }
+
+  /** EA, GJ, EIz and EIy. */
+  Rigidity rigidity() {
+    return rigidity;
+  }
+
+  /** Its releases, and the stiffness against deformation that they leave. */
   Condensation condensation() {
     return condensation;
   }
 
-  /** Stiffness of the member with both ends rigidly joined, 12 × 12. */
-  double[][] stiffness() {
-    double[][] k = new double[MOTIONS][MOTIONS];
-    addSpring(k, 0, stretching / length);
-    addSpring(k, 3, twisting / length);
-    addBending(k, bendingZ, 1, new int[] {1, 5, 7, 11});
-    addBending(k, bendingY, -1, new int[] {2, 4, 8, 10});
+  /** Deformations by unit motions of the nodes: 6 rows, 12 columns, motions in frame axes. */
+  double[][] deformationsByMotions() {
+    return compatibility;
+  }
+
+  /** EA/L, GJ/L, 4EI/L and 2EI/L (slope deflection; any text on matrix analysis), 6 × 6. */
+  private double[][] stiffness() {
+    double[][] k = new double[DEFORMATIONS][DEFORMATIONS];
+    k[0][0] = rigidity.stretching() / length;
+    k[1][1] = rigidity.twisting() / length;
+    addBending(k, 2, rigidity.bendingZ() / length);
+    addBending(k, 4, rigidity.bendingY() / length);
     return k;
   }
 
-  private static void addSpring(double[][] k, int motion, double stiffness) {
-    k[motion][motion] = stiffness;
-    k[motion + 6][motion + 6] = stiffness;
-    k[motion][motion + 6] = -stiffness;
-    k[motion + 6][motion] = -stiffness;
+  private static void addBending(double[][] k, int first, double perLength) {
+    k[first][first] = 4 * perLength;
+    k[first + 1][first + 1] = 4 * perLength;
+    k[first][first + 1] = 2 * perLength;
+    k[first + 1][first] = 2 * perLength;
   }
 
-  /**
-   * Adds 12EI/L³, 6EI/L², 4EI/L and 2EI/L (slope-deflection; any text on matrix analysis).
-   *
-   * @param k the stiffness to add to
-   * @param bending EI [N·m²]
-   * @param turn how a turn goes with a slope: 1 as the slope, −1 against it
-   * @param motions deflection and turn at the start, the same at the end
-   */
-  private void addBending(double[][] k, double bending, int turn, int[] motions) {
-    double arm = turn * length;
-    double[][] shape = {
-      {12, 6 * arm, -12, 6 * arm},
-      {6 * arm, 4 * arm * arm, -6 * arm, 2 * arm * arm},
-      {-12, -6 * arm, 12, -6 * arm},
-      {6 * arm, 2 * arm * arm, -6 * arm, 4 * arm * arm}
-    };
-    double scale = bending / (length * length * length);
-    for (int i = 0; i < motions.length; i++) {
-      for (int j = 0; j < motions.length; j++) {
-        k[motions[i]][motions[j]] += scale * shape[i][j];
+  private double[][] compatibility() {
+    double[][] rows = new double[DEFORMATIONS][MOTIONS];
+    for (int motion = 0; motion < MOTIONS; motion++) {
+      double[] unit = new double[MOTIONS];
+      unit[motion] = 1;
+      double[] deformations = deformations(toLocal(unit));
+      for (int i = 0; i < DEFORMATIONS; i++) {
+        rows[i][motion] = deformations[i];
       }
     }
+    return rows;
   }
 
-  /**
-   * Turns six motions or forces of a node from frame axes into the motions of this member's end.
-   */
-  double[] toLocal(double[] node) {
-    double turnX = cosine * node[3] + sine * node[4];
+  private double[] deformations(double[] ends) {
+    double chordZ = (ends[7] - ends[1]) / length;
+    double chordY = -(ends[8] - ends[2]) / length;
     return new double[] {
-      cosine * node[0] + sine * node[1],
-      -sine * node[0] + cosine * node[1],
-      node[2] + offset * turnX,
-      turnX,
-      -sine * node[3] + cosine * node[4],
-      node[5]
+      ends[6] - ends[0],
+      ends[9] - ends[3],
+      ends[5] - chordZ,
+      ends[11] - chordZ,
+      ends[4] - chordY,
+      ends[10] - chordY
     };
   }
 
-  /** Stiffness that its nodes feel, releases let go, in frame axes, 12 × 12: Tᵀ k T. */
+  /** Turns the 12 motions of the nodes from frame axes into this member's own. */
+  double[] toLocal(double[] nodes) {
+    double[] local = new double[MOTIONS];
+    for (int i = 0; i < MOTIONS; i += 6) {
+      double turnX = cosine * nodes[i + 3] + sine * nodes[i + 4];
+      local[i] = cosine * nodes[i] + sine * nodes[i + 1];
+      local[i + 1] = -sine * nodes[i] + cosine * nodes[i + 1];
+      local[i + 2] = nodes[i + 2] + offset * turnX;
+      local[i + 3] = turnX;
+      local[i + 4] = -sine * nodes[i + 3] + cosine * nodes[i + 4];
+      local[i + 5] = nodes[i + 5];
+    }
+    return local;
+  }
+
+  /** Turns what the nodes do to the ends, 12 forces in the member's own axes, into frame axes. */
+  double[] toFrame(double[] ends) {
+    double[] nodes = new double[MOTIONS];
+    for (int i = 0; i < MOTIONS; i += 6) {
+      double torque = ends[i + 3] + offset * ends[i + 2];
+      nodes[i] = cosine * ends[i] - sine * ends[i + 1];
+      nodes[i + 1] = sine * ends[i] + cosine * ends[i + 1];
+      nodes[i + 2] = ends[i + 2];
+      nodes[i + 3] = cosine * torque - sine * ends[i + 4];
+      nodes[i + 4] = sine * torque + cosine * ends[i + 4];
+      nodes[i + 5] = ends[i + 5];
+    }
+    return nodes;
+  }
+
+  /** Turns a vector from the member's axes into frame axes. */
+  double[] toFrame(double x, double y, double z) {
+    return new double[] {cosine * x - sine * y, sine * x + cosine * y, z};
+  }
+
+  /** Stiffness that its nodes feel, 12 × 12 in frame axes: Bᵀ k B. */
   double[][] frameStiffness() {
-    double[][] t = transformation();
+    double[][] b = compatibility;
     double[][] k = condensation.stiffness();
     double[][] result = new double[MOTIONS][MOTIONS];
-    for (int i = 0; i < MOTIONS; i++) {
-      for (int j = 0; j < MOTIONS; j++) {
-        result[i][j] = product(t, k, i, j);
+    for (int m = 0; m < DEFORMATIONS; m++) {
+      for (int n = 0; n < DEFORMATIONS; n++) {
+        if (k[m][n] != 0) {
+          addProduct(result, k[m][n], b[m], b[n]);
+        }
       }
     }
     return result;
   }
 
-  private static double product(double[][] t, double[][] k, int i, int j) {
-    double sum = 0;
-    for (int a = 0; a < 6; a++) {
-      for (int b = 0; b < 6; b++) {
-        sum += t[a][i % 6] * k[i / 6 * 6 + a][j / 6 * 6 + b] * t[b][j % 6];
+  private static void addProduct(double[][] sum, double factor, double[] left, double[] right) {
+    for (int i = 0; i < left.length; i++) {
+      for (int j = 0; j < right.length; j++) {
+        sum[i][j] += factor * left[i] * right[j];
       }
     }
-    return sum;
-  }
-
-  /** Adds what both ends receive, 12 forces in the member's axes, to the nodes' in frame axes. */
-  void addToNodes(double[] ends, double[] start, double[] end) {
-    double[][] t = transformation();
-    for (int i = 0; i < 6; i++) {
-      for (int a = 0; a < 6; a++) {
-        start[i] += t[a][i] * ends[a];
-        end[i] += t[a][i] * ends[6 + a];
-      }
-    }
-  }
-
-  private double[][] transformation() {
-    double[][] t = new double[6][6];
-    for (int column = 0; column < 6; column++) {
-      double[] unit = new double[6];
-      unit[column] = 1;
-      double[] local = toLocal(unit);
-      for (int row = 0; row < 6; row++) {
-        t[row][column] = local[row];
-      }
-    }
-    return t;
   }
 
   /**
@@ -189,70 +206,92 @@ final class Member {
   }
 
   /**
-   * What the nodes do to the ends of the clamped member under a uniform line load: qL/2 and qL²/12.
+   * The forces that hold the deformations at zero under a line load: qL²/12 at clamped ends.
    *
    * @param q as from {@link #lineLoad}
-   * @return the 12 end forces
+   * @return a force for each deformation
    */
   double[] clamped(double[] q) {
-    double half = length / 2;
     double twelfth = length * length / 12;
     return new double[] {
-      -q[0] * half, -q[1] * half, -q[2] * half, -q[3] * half, q[2] * twelfth, -q[1] * twelfth,
-      -q[0] * half, -q[1] * half, -q[2] * half, -q[3] * half, -q[2] * twelfth, q[1] * twelfth
+      0,
+      (0.5 - torqueAtStart()) * q[3] * length,
+      -q[1] * twelfth,
+      q[1] * twelfth,
+      q[2] * twelfth,
+      -q[2] * twelfth
     };
   }
 
   /**
-   * How far a point of the clamped member moves under a uniform line load, exactly.
+   * What the nodes do to the ends, by equilibrium of the member.
    *
-   * @param q as from {@link #lineLoad}
-   * @param x from the start [m]
-   * @return along x, y, z at the line of shear centres [m], about x, y, z [rad]
+   * @param s a force for each deformation
+   * @param q line load as from {@link #lineLoad}
+   * @return 12 forces in the member's own axes; force and torque about the line of shear centres
    */
-  double[] clampedMotion(double[] q, double x) {
-    double rest = length - x;
-    double stretch = x * rest / 2;
-    double bend = x * x * rest * rest / 24;
-    double slope = x * rest * (rest - x) / 12;
+  double[] endForces(double[] s, double[] q) {
+    double half = length / 2;
+    double shearY = (s[2] + s[3]) / length;
+    double shearZ = -(s[4] + s[5]) / length;
+    double torque = q[3] * length;
     return new double[] {
-      q[0] * stretch / stretching,
-      q[1] * bend / bendingZ,
-      q[2] * bend / bendingY,
-      q[3] * stretch / twisting,
-      -q[2] * slope / bendingY,
-      q[1] * slope / bendingZ
+      -s[0] - q[0] * half,
+      shearY - q[1] * half,
+      shearZ - q[2] * half,
+      -s[1] - torqueAtStart() * torque,
+      s[4],
+      s[2],
+      s[0] - q[0] * half,
+      -shearY - q[1] * half,
+      -shearZ - q[2] * half,
+      s[1] - (1 - torqueAtStart()) * torque,
+      s[5],
+      s[3]
     };
   }
 
-  /** Distance of the line of shear centres from the node line along y [m]. */
-  double offset() {
-    return offset;
+  /** The part of a torque along the member that its start takes before T is added. */
+  private double torqueAtStart() {
+    return beam.startReleases().contains(Release.TORSION)
+        ? 0
+        : beam.endReleases().contains(Release.TORSION) ? 1 : 0.5;
   }
 
-  /** Turns a vector from the member's axes into frame axes. */
-  double[] toFrame(double x, double y, double z) {
-    return new double[] {cosine * x - sine * y, sine * x + cosine * y, z};
+  private int[] released() {
+    return IntStream.concat(
+            beam.startReleases().stream().mapToInt(release -> deformation(release, 0)),
+            beam.endReleases().stream().mapToInt(release -> deformation(release, 1)))
+        .sorted()
+        .toArray();
   }
 
-  private static int[] released(Beam beam) {
-    int[] start = motions(beam.startReleases(), 0);
-    int[] end = motions(beam.endReleases(), 6);
-    int[] all = new int[start.length + end.length];
-    System.arraycopy(start, 0, all, 0, start.length);
-    System.arraycopy(end, 0, all, start.length, end.length);
-    return all;
-  }
-
-  private static int[] motions(Set<Release> releases, int first) {
-    return releases.stream().sorted().mapToInt(release -> first + motion(release)).toArray();
-  }
-
-  private static int motion(Release release) {
+  private static int deformation(Release release, int end) {
     return switch (release) {
-      case TORSION -> 3;
-      case OUT_OF_PLANE_BENDING -> 4;
-      case IN_PLANE_BENDING -> 5;
+      case TORSION -> 1;
+      case IN_PLANE_BENDING -> 2 + end;
+      case OUT_OF_PLANE_BENDING -> 4 + end;
     };
+  }
+
+  /**
+   * What a beam opposes to deformation.
+   *
+   * @param stretching EA [N]
+   * @param twisting GJ [N·m²]
+   * @param bendingZ EIz, in plane [N·m²]
+   * @param bendingY EIy, out of plane [N·m²]
+   */
+  record Rigidity(double stretching, double twisting, double bendingZ, double bendingY) {
+    private static Rigidity of(Beam beam) {
+      Properties section = beam.section().properties();
+      Elasticity elasticity = beam.material().elasticity();
+      double youngs = elasticity.youngsModulus();
+      return new Rigidity(
+          youngs * section.area(),
+          elasticity.shearModulus() * section.it(),
+          youngs * section.iz(),
+          youngs * section.iy());
+    }
   }
 }

@@ -1,7 +1,7 @@
 package rungwork.solve;
 
-import java.util.Arrays;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import rungwork.fault.SolveException;
 import rungwork.frame.Frame;
 import rungwork.frame.LoadCase;
@@ -69,7 +69,7 @@ public final class Response {
    */
   public Displacement displacement(String node) {
     int first = 6 * structure.node(node);
-    return displacement(Arrays.copyOfRange(solution.motions(), first, first + 6));
+    return displacement(IntStream.range(first, first + 6).mapToDouble(solution::motion).toArray());
   }
 
   /**
@@ -86,7 +86,7 @@ public final class Response {
       reaction[i] =
           structure.held(motion)
               ? -unbalanced[motion]
-              : -structure.spring(motion) * solution.motions()[motion];
+              : -structure.spring(motion) * solution.motion(motion);
     }
     Plane plane = structure.frame().plane();
     double[] force = plane.toVehicle(reaction[0], reaction[1], reaction[2]);
@@ -114,10 +114,7 @@ public final class Response {
    * @return the motion there in vehicle axes
    */
   public Displacement deflection(String beam, double fraction) {
-    int index = structure.member(beam);
-    Member member = structure.members().get(index);
-    Deflection shape = new Deflection(member, solution.endMotions(index), loading.line(index));
-    return displacement(shape.at(fraction));
+    return displacement(solution.deflection(structure.member(beam)).at(fraction));
   }
 
   /**

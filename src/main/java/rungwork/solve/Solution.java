@@ -4,70 +4,96 @@ import java.util.List;
 
 /** The motions of all nodes under a loading, and what follows from them. Frame axes. */
 final class Solution {
-  /** Turns of refinement at most; each gains some digits unless rounding is all that is left. */
-  private static final int REFINEMENTS = 3;
-
   /** An out-of-balance below this part of the load needs no refinement [1]. */
   private static final double FINE = 1e-12;
 
+  /** Turns of refinement go on while each leaves less than this part of the last one's rest [1]. */
+  private static final double PROGRESS = 0.5;
+
   private final Structure structure;
   private final Loading loading;
-  private final double[] motions;
+  private final Motions motions;
 
   private Solution(Structure structure, Loading loading) {
     this.structure = structure;
     this.loading = loading;
-    motions = new double[structure.motions()];
+    motions = new Motions(structure.motions());
   }
 
-  /** Solves; what is still out of balance is solved for again and added. */
+  /** Solves; what is still out of balance is solved for again and added, while that helps. */
   static Solution of(Structure structure, List<Equations> actions, Loading loading) {
     Solution solution = new Solution(structure, loading);
+    double before = Double.POSITIVE_INFINITY;
     double[] rest = solution.unbalanced();
-    for (int turn = 0; turn <= REFINEMENTS && solution.imbalance(rest) > FINE; turn++) {
-      double[] forces = rest;
-      actions.forEach(equations -> equations.addMotions(forces, solution.motions));
+    double now = solution.imbalance(rest);
+    while (now > FINE && now < PROGRESS * before) {
+      for (Equations equations : actions) {
+        equations.addMotions(rest, solution.motions);
+      }
+      before = now;
       rest = solution.unbalanced();
+      now = solution.imbalance(rest);
     }
     return solution;
   }
 
-  double[] motions() {
-    return motions;
+  /** A motion of a node, counted as in {@link Structure}. */
+  double motion(int motion) {
+    return motions.get(motion);
   }
 
   /** What the nodes do to the ends of a member: 12 forces in its axes. */
   double[] endForces(int index) {
     Member member = structure.members().get(index);
-    double[] ends = member.clamped(loading.line(index));
-    member.condensation().release(ends);
-    double[] moved = structure.endMotions(member, motions);
+    double[] line = loading.line(index);
+    double[] forces = member.clamped(line);
+    member.condensation().release(forces);
+    double[] deformations = nodalDeformations(member);
     double[][] k = member.condensation().stiffness();
-    for (int i = 0; i < ends.length; i++) {
-      for (int j = 0; j < moved.length; j++) {
-        ends[i] += k[i][j] * moved[j];
+    for (int i = 0; i < forces.length; i++) {
+      for (int j = 0; j < deformations.length; j++) {
+        forces[i] += k[i][j] * deformations[j];
       }
     }
-    return ends;
+    return member.endForces(forces, line);
   }
 
-  /** The 12 motions of a member's own ends, where a release lets them differ from its nodes'. */
-  double[] endMotions(int index) {
+  private double[] nodalDeformations(Member member) {
+    int[] places = structure.places(member);
+    double[] deformations = new double[Member.DEFORMATIONS];
+    for (int i = 0; i < deformations.length; i++) {
+      deformations[i] = motions.dot(member.deformationsByMotions()[i], places);
+    }
+    return deformations;
+  }
+
+  /** The deflected shape of a member. */
+  Deflection deflection(int index) {
     Member member = structure.members().get(index);
-    double[] moved = structure.endMotions(member, motions);
-    member.condensation().follow(moved, member.clamped(loading.line(index)));
-    return moved;
+    double[] line = loading.line(index);
+    int[] places = structure.places(member);
+    double[] nodes = new double[Member.MOTIONS];
+    for (int i = 0; i < nodes.length; i++) {
+      nodes[i] = motions.get(places[i]);
+    }
+    double[] deformations = nodalDeformations(member);
+    member.condensation().follow(deformations, member.clamped(line));
+    return new Deflection(member, member.toLocal(nodes), deformations, line);
   }
 
   /** Load, less what members and springs take: at held motions the support takes it. */
   double[] unbalanced() {
-    double[] taken = new double[structure.motions()];
-    for (int i = 0; i < structure.members().size(); i++) {
-      structure.addEndForces(structure.members().get(i), endForces(i), taken);
-    }
     double[] rest = loading.nodal().clone();
     for (int i = 0; i < rest.length; i++) {
-      rest[i] -= taken[i] + structure.spring(i) * motions[i];
+      rest[i] -= structure.spring(i) * motions.get(i);
+    }
+    for (int index = 0; index < structure.members().size(); index++) {
+      Member member = structure.members().get(index);
+      double[] taken = member.toFrame(endForces(index));
+      int[] places = structure.places(member);
+      for (int i = 0; i < taken.length; i++) {
+        rest[places[i]] -= taken[i];
+      }
     }
     return rest;
   }

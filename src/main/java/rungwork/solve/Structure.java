@@ -1,6 +1,5 @@
 package rungwork.solve;
 
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -96,33 +95,15 @@ final class Structure {
     return memberIndex.get(frame.beam(name).name());
   }
 
-  int start(Member member) {
-    return nodeIndex.get(member.beam().start());
-  }
-
-  int end(Member member) {
-    return nodeIndex.get(member.beam().end());
-  }
-
-  /** Adds what a member's nodes give to its ends, in its axes, to the forces on all nodes. */
-  void addEndForces(Member member, double[] ends, double[] all) {
-    double[] start = new double[6];
-    double[] end = new double[6];
-    member.addToNodes(ends, start, end);
+  /** Where each of a member's 12 motions stands among those of all nodes. */
+  int[] places(Member member) {
+    int start = 6 * nodeIndex.get(member.beam().start());
+    int end = 6 * nodeIndex.get(member.beam().end());
+    int[] places = new int[Member.MOTIONS];
     for (int i = 0; i < 6; i++) {
-      all[6 * start(member) + i] += start[i];
-      all[6 * end(member) + i] += end[i];
+      places[i] = start + i;
+      places[6 + i] = end + i;
     }
-  }
-
-  /** The 12 motions of a member's nodes, picked from those of all nodes, in the member's axes. */
-  double[] endMotions(Member member, double[] all) {
-    double[] both = new double[Member.MOTIONS];
-    int[] places = {6 * start(member), 6 * end(member)};
-    for (int end = 0; end < 2; end++) {
-      double[] node = Arrays.copyOfRange(all, places[end], places[end] + 6);
-      System.arraycopy(member.toLocal(node), 0, both, 6 * end, 6);
-    }
-    return both;
+    return places;
   }
 }
