@@ -1,5 +1,6 @@
 package rungwork.kernel;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -49,21 +50,27 @@ public final class CodeHelp {
     return calmly(() -> suggested(code, cursor), new Completions(List.of(), cursor, cursor));
   }
 
+  /**
+   * Names that the code itself defines before the cursor are known where the JDK can read all from
+   * a statement's start to the cursor in one; so the earliest start that gives matches is taken.
+   */
   private Completions suggested(String code, int cursor) {
-    int from = statementAt(code, cursor);
+    return statements(code, cursor).stream()
+        .map(from -> suggested(code, cursor, from))
+        .filter(found -> !found.matches().isEmpty())
+        .findFirst()
+        .orElse(new Completions(List.of(), cursor, cursor));
+  }
+
+  private Completions suggested(String code, int cursor, int from) {
     int[] anchor = new int[1];
     List<Suggestion> found =
         analysis.completionSuggestions(code.substring(from), cursor - from, anchor);
+    Stream<Suggestion> fitting = found.stream().filter(Suggestion::matchesType);
+    Stream<Suggestion> others = found.stream().filter(each -> !each.matchesType());
     List<String> matches =
-        Stream.concat(
-                found.stream().filter(Suggestion::matchesType),
-                found.stream().filter(each -> !each.matchesType()))
-            .map(Suggestion::continuation)
-            .distinct()
-            .toList();
-    return matches.isEmpty()
-        ? new Completions(matches, cursor, cursor)
-        : new Completions(matches, from + anchor[0], cursor);
+        Stream.concat(fitting, others).map(Suggestion::continuation).distinct().toList();
+    return new Completions(matches, from + anchor[0], cursor);
   }
 
   /** Signature, and documentation where its source is at hand, of what stands at the cursor. */
@@ -72,7 +79,8 @@ public final class CodeHelp {
   }
 
   private Optional<MimeBundle> documented(String code, int cursor) {
-    int from = statementAt(code, cursor);
+    List<Integer> starts = statements(code, cursor);
+    int from = starts.get(starts.size() - 1);
     int end = cursor;
     while (end < code.length() && Character.isJavaIdentifierPart(code.charAt(end))) {
       end++;
@@ -126,15 +134,17 @@ public final class CodeHelp {
     return end.endsWith("{") || end.endsWith("(") ? same + INDENT : same;
   }
 
-  /** Where the statement that holds the cursor begins. */
-  private int statementAt(String code, int cursor) {
+  /** Where the statements begin, up to the one that holds the cursor. */
+  private List<Integer> statements(String code, int cursor) {
+    List<Integer> starts = new ArrayList<>();
     int at = 0;
     while (true) {
+      starts.add(at);
       CompletionInfo info = analysis.analyzeCompletion(code.substring(at));
       boolean whole = CellRun.WHOLE.contains(info.completeness());
       int end = whole ? code.length() - info.remaining().length() : code.length();
       if (end >= cursor || end == at) {
-        return at;
+        return starts;
       }
       at = end;
     }

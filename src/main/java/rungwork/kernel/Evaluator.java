@@ -46,7 +46,7 @@ public final class Evaluator implements AutoCloseable {
     JShell shell = JShell.builder().executionEngine(new Engine(control), Map.of()).build();
     shell.addToClasspath(ClassPath.joined(ClassPath.of(library)));
     session = new CellRun.Session(shell, control, new CellPlaces(), setup);
-    setup.imports().forEach(this::bring);
+    bring(setup.imports());
     router = new OutputRouter();
   }
 
@@ -56,10 +56,11 @@ public final class Evaluator implements AutoCloseable {
     return thread;
   }
 
-  private void bring(String importStatement) {
-    for (SnippetEvent event : session.shell().eval(importStatement)) {
+  /** Imports as one snippet: the JDK takes them so, and compiles once instead of once for each. */
+  private void bring(List<String> imports) {
+    for (SnippetEvent event : session.shell().eval(String.join("\n", imports))) {
       if (event.status() != Snippet.Status.VALID) {
-        throw new IllegalArgumentException("start-up import does not compile: " + importStatement);
+        throw new IllegalArgumentException("start-up imports do not compile: " + imports);
       }
     }
   }
@@ -76,28 +77,37 @@ public final class Evaluator implements AutoCloseable {
     CellOutputs outputs = new CellOutputs(sink);
     stopAsked = Optional.empty();
     Future<CellEnd> end = worker.submit(() -> runHere(cell, outputs));
+    return awaited(end, limit, outputs);
+  }
+
+  private CellEnd awaited(Future<CellEnd> end, Duration limit, CellOutputs outputs) {
     Instant latest = Instant.now().plus(limit);
     while (true) {
       try {
         return end.get(LOOK_EVERY_MILLISECONDS, TimeUnit.MILLISECONDS);
-      } catch (TimeoutException e) {
+      } catch (TimeoutException running) {
         if (stopAsked.isEmpty() && Instant.now().isAfter(latest)) {
           outputs.put(new CellOutput.Text(CellOutput.ERR, overTime(limit)));
           stop();
         }
-      } catch (InterruptedException e) {
-        stop();
-      } catch (ExecutionException e) {
-        throw new IllegalStateException(e.getCause());
-      }
-      if (stopAsked.isPresent()) {
-        session.shell().stop(); // again: the first may have fallen between two statements
-        if (Instant.now().isAfter(stopAsked.get().plus(GRACE))) {
+        if (stopAsked.isPresent() && !stops(stopAsked.get())) {
           outputs.put(stuck());
           return CellEnd.STUCK;
         }
+      } catch (InterruptedException e) {
+        stop();
+        Thread.currentThread().interrupt(); // for whoever asked this thread to end
+        return CellEnd.STUCK;
+      } catch (ExecutionException e) {
+        throw new IllegalStateException(e.getCause());
       }
     }
+  }
+
+  /** Asks the cell to stop once more, as the first time may have fallen between two statements. */
+  private boolean stops(Instant asked) {
+    session.shell().stop();
+    return Instant.now().isBefore(asked.plus(GRACE));
   }
 
   private CellEnd runHere(Cell cell, CellOutputs outputs) {

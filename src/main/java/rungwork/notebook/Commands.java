@@ -5,11 +5,16 @@ import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.GeneralSecurityException;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import rungwork.kernel.Evaluator;
+import rungwork.kernel.KernelEnd;
+import rungwork.kernel.KernelIdentity;
+import rungwork.kernel.KernelServer;
+import rungwork.kernel.KernelSpec;
 import rungwork.kernel.NotebookRun;
 import rungwork.kernel.NotebookRunner;
 
@@ -45,6 +50,8 @@ final class Commands {
       List<String> rest = List.of(arguments).subList(1, arguments.length);
       return switch (arguments[0]) {
         case "run" -> runOne(new Options(rest));
+        case "install" -> install(new Options(rest));
+        case "kernel" -> kernel(new Options(rest));
         default -> throw new UsageException("there is no command " + arguments[0]);
       };
     } catch (UsageException e) {
@@ -87,6 +94,32 @@ final class Commands {
       throw new UsageException("there is no file " + file);
     }
     return runNotebook(file, folder, limit);
+  }
+
+  private int install(Options options) throws IOException {
+    Path kernels =
+        options
+            .optional("--prefix")
+            .map(prefix -> KernelSpec.folderUnder(Path.of(prefix)))
+            .orElseGet(KernelSpec::userFolder);
+    options.refuseOthers();
+    Path folder = Composition.KERNEL.install(kernels);
+    out.println("kernel " + Composition.KERNEL.name() + " is in " + folder);
+    return DONE;
+  }
+
+  /** What Jupyter starts. */
+  private int kernel(Options options) throws IOException {
+    Path connectionFile = Path.of(options.only("a connection file"));
+    options.refuseOthers();
+    KernelIdentity identity = new KernelIdentity("rungwork", Version.number(), Version.banner());
+    try (Evaluator evaluator = new Evaluator(Composition.setup(value -> {}))) {
+      Rungwork.showOn(evaluator::display);
+      KernelEnd end = new KernelServer(evaluator, identity).serve(connectionFile);
+      return end == KernelEnd.SHUT_DOWN ? DONE : FAILED;
+    } catch (GeneralSecurityException e) {
+      throw new IllegalArgumentException("the connection file's key cannot be used", e);
+    }
   }
 
   private int runNotebook(Path file, Path folder, Duration limit) throws IOException {

@@ -7,6 +7,7 @@ import rungwork.fault.ModelException;
 import rungwork.fault.SolveException;
 import rungwork.kernel.DisplayRegistry;
 import rungwork.kernel.EvaluatorSetup;
+import rungwork.kernel.KernelSpec;
 import rungwork.kernel.PageStyle;
 
 /**
@@ -24,6 +25,10 @@ final class Composition {
   /** Faults whose message alone tells a builder what to change. */
   private static final List<Class<? extends Throwable>> FAULTS =
       List.of(ModelException.class, SolveException.class);
+
+  /** The kernel as Jupyter finds it. */
+  static final KernelSpec KERNEL =
+      new KernelSpec("rungwork", "Rungwork (Java)", Main.class.getName());
 
   private Composition() {}
 

@@ -1,0 +1,71 @@
+package rungwork.kernel;
+
+import io.github.spencerpark.jupyter.kernel.KernelConnectionProperties;
+import io.github.spencerpark.jupyter.messages.MessageType;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.GeneralSecurityException;
+import java.util.concurrent.CompletableFuture;
+import java.util.logging.Level;
+import java.util.logging.LogManager;
+import java.util.logging.Logger;
+
+/**
+ * A Jupyter kernel: answers the requests of clients with an evaluator until one of them shuts it
+ * down or a cell cannot be stopped.
+ *
+ * <p>Requests on the shell socket are answered in turn; requests on the control socket (interrupt,
+ * shutdown) at any time.
+ */
+public final class KernelServer {
+  private static final long QUIET_MILLISECONDS = 1000;
+
+  private final Evaluator evaluator;
+  private final KernelIdentity identity;
+
+  /** A kernel with a fresh evaluator and a name. */
+  public KernelServer(Evaluator evaluator, KernelIdentity identity) {
+    this.evaluator = evaluator;
+    this.identity = identity;
+  }
+
+  /**
+   * Serves at the places that a connection file names.
+   *
+   * @param connectionFile JSON as Jupyter writes it for a kernel that it starts
+   * @return why serving ended
+   */
+  public KernelEnd serve(Path connectionFile) throws IOException, GeneralSecurityException {
+    LogManager.getLogManager().reset();
+    Logger.getLogger("").setLevel(Level.OFF); // the libraries log every message otherwise
+    InputStream input = System.in;
+    KernelConnectionProperties places =
+        KernelConnectionProperties.parse(Files.readString(connectionFile));
+    CompletableFuture<KernelEnd> end = new CompletableFuture<>();
+    try (Wire wire = new Wire(places)) {
+      Requests requests = new Requests(wire, evaluator, identity, end);
+      Thread shell = Wire.daemon("shell", () -> wire.shell().serve(requests::onShell));
+      Thread control = Wire.daemon("control", () -> wire.control().serve(requests::onControl));
+      wire.announce(MessageType.PUBLISH_STATUS, Answers.status("starting"));
+      shell.start();
+      control.start();
+      KernelEnd reason = end.join();
+      quiet(control);
+      quiet(shell); // a cell that runs is stopped by this
+      return reason;
+    } finally {
+      System.setIn(input);
+    }
+  }
+
+  private static void quiet(Thread thread) {
+    thread.interrupt();
+    try {
+      thread.join(QUIET_MILLISECONDS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+}
