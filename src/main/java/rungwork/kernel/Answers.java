@@ -28,6 +28,12 @@ final class Answers {
     return content;
   }
 
+  static JsonObject clear() {
+    JsonObject content = new JsonObject();
+    content.addProperty("wait", false);
+    return content;
+  }
+
   static JsonObject input(Cell cell) {
     JsonObject content = new JsonObject();
     content.addProperty("code", cell.source());

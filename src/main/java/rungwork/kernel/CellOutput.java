@@ -32,6 +32,9 @@ public sealed interface CellOutput {
    */
   record Result(MimeBundle bundle) implements CellOutput {}
 
+  /** What the cell put out so far is to be taken away. */
+  record Clear() implements CellOutput {}
+
   /**
    * Why the cell failed.
    *

@@ -152,6 +152,11 @@ public final class Evaluator implements AutoCloseable {
             () -> System.out.println(bundle.text()));
   }
 
+  /** Takes away what the cell of this thread has put out so far. */
+  public void clear() {
+    router.current().ifPresent(outputs -> outputs.put(new CellOutput.Clear()));
+  }
+
   /** Completion, inspection and completeness of code, with this evaluator's names. */
   public CodeHelp help() {
     return new CodeHelp(session.shell().sourceCodeAnalysis());

@@ -82,6 +82,8 @@ final class Executions {
       JsonObject content = Answers.bundle(result.bundle());
       content.addProperty("execution_count", cell.count());
       wire.publish(request, MessageType.PUBLISH_EXECUTION_RESULT, content);
+    } else if (output instanceof CellOutput.Clear) {
+      wire.publish(request, MessageType.PUBLISH_CLEAR_OUTPUT, Answers.clear());
     } else if (output instanceof CellOutput.Failure failure) {
       wire.publish(request, MessageType.PUBLISH_ERROR, Answers.failure(failure));
     }

@@ -20,7 +20,9 @@ final class OutputJson {
     List<CellOutput> merged = new ArrayList<>();
     for (CellOutput output : outputs) {
       int last = merged.size() - 1;
-      if (output instanceof CellOutput.Text next
+      if (output instanceof CellOutput.Clear) {
+        merged.clear();
+      } else if (output instanceof CellOutput.Text next
           && last >= 0
           && merged.get(last) instanceof CellOutput.Text before
           && before.stream().equals(next.stream())) {

@@ -114,7 +114,7 @@ final class Commands {
     options.refuseOthers();
     KernelIdentity identity = new KernelIdentity("rungwork", Version.number(), Version.banner());
     try (Evaluator evaluator = new Evaluator(Composition.setup(value -> {}))) {
-      Rungwork.showOn(evaluator::display);
+      Rungwork.begin(evaluator);
       KernelEnd end = new KernelServer(evaluator, identity).serve(connectionFile);
       return end == KernelEnd.SHUT_DOWN ? DONE : FAILED;
     } catch (GeneralSecurityException e) {
@@ -128,7 +128,7 @@ final class Commands {
     try (Evaluator evaluator =
         new Evaluator(
             Composition.setup(value -> Composition.headline(value).ifPresent(headlines::add)))) {
-      Rungwork.showOn(evaluator::display);
+      Rungwork.begin(evaluator);
       run = new NotebookRunner(evaluator, Composition.style(), limit).run(file, folder);
     }
     out.println(file.getFileName() + ": " + run.remark());

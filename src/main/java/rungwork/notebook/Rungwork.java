@@ -1,7 +1,7 @@
 package rungwork.notebook;
 
 import java.util.Optional;
-import java.util.function.Consumer;
+import rungwork.kernel.Evaluator;
 
 /**
  * What every notebook begins with, and the one place that remembers a running session.
@@ -14,7 +14,7 @@ public final class Rungwork {
 
   /** The state of the running session. */
   private static final class Session {
-    private volatile Optional<Consumer<Object>> sink = Optional.empty();
+    private volatile Optional<Evaluator> cells = Optional.empty();
   }
 
   private Rungwork() {}
@@ -30,11 +30,16 @@ public final class Rungwork {
 
   /** Shows a value here, in the middle of a cell; outside a notebook its text is printed. */
   public static void display(Object value) {
-    SESSION.sink.ifPresentOrElse(sink -> sink.accept(value), () -> System.out.println(value));
+    SESSION.cells.ifPresentOrElse(cells -> cells.display(value), () -> System.out.println(value));
   }
 
-  /** From now on displayed values go to the sink. */
-  static void showOn(Consumer<Object> sink) {
-    SESSION.sink = Optional.of(sink);
+  /** Takes away what the running cell has put out so far. */
+  public static void clearOutput() {
+    SESSION.cells.ifPresent(Evaluator::clear);
+  }
+
+  /** From now on displayed values go to the cells of this evaluator. */
+  static void begin(Evaluator cells) {
+    SESSION.cells = Optional.of(cells);
   }
 }

@@ -34,6 +34,8 @@ class Conformance(jupyter_kernel_test.KernelTests):
     code_history_pattern = "6 * 7"
     supported_history_operations = ("tail", "range", "search")
 
+    code_clear_output = "Rungwork.clearOutput();"
+
     code_inspect_sample = "Math.max"
 
 

@@ -1,0 +1,140 @@
+package rungwork.notebook;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.google.gson.JsonElement;
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The installed kernel before real Jupyter clients. */
+class RealJupyterTest {
+  private static final Path RESOURCES = Path.of("src/test/resources/rungwork");
+  private static final String PREFIX = "prefix";
+
+  @TempDir static Path folder;
+
+  @BeforeAll
+  static void install() {
+    External.need(
+        "Jupyter (nbconvert, jupyter_kernel_test)",
+        External.PYTHON,
+        "-c",
+        "import jupyter_kernel_test, nbconvert, nbformat");
+    assertEquals(0, commands().run("install", "--prefix", folder.resolve(PREFIX).toString()));
+  }
+
+  private static Commands commands() {
+    PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream());
+    return new Commands(nowhere, nowhere);
+  }
+
+  private static External.Result python(String... arguments) throws IOException {
+    List<String> command = new ArrayList<>(List.of(External.PYTHON));
+    command.addAll(List.of(arguments));
+    return External.run(
+        Map.of(
+            "JUPYTER_PATH", folder.resolve(PREFIX + "/share/jupyter").toString(),
+            "JUPYTER_RUNTIME_DIR", folder.resolve("runtime").toString()),
+        300,
+        command.toArray(String[]::new));
+  }
+
+  static Stream<Path> notebooks() throws IOException {
+    Stream<Path> own = Stream.of(RESOURCES.resolve("kernel/small.ipynb"));
+    Path shipped = Path.of("notebooks");
+    if (!Files.isDirectory(shipped)) {
+      return own;
+    }
+    try (Stream<Path> files = Files.list(shipped)) {
+      List<Path> found = files.filter(file -> file.toString().endsWith(".ipynb")).sorted().toList();
+      return Stream.concat(own, found.stream());
+    }
+  }
+
+  @Test
+  void the_published_conformance_suite_passes() throws IOException {
+    External.Result result = python(RESOURCES.resolve("notebook/conformance.py").toString());
+    assertEquals(0, result.status(), result.output());
+    List<String> skipped =
+        result.output().lines().filter(line -> line.contains("skipped")).toList();
+    assertTrue(
+        skipped.stream().allMatch(line -> line.matches("test_pager.*|OK \\(skipped=1\\)")),
+        () -> "skipped: " + skipped);
+  }
+
+  @ParameterizedTest
+  @MethodSource("notebooks")
+  void jupyter_and_the_runner_put_out_the_same_text(Path notebook) throws IOException {
+    Path byRunner = folder.resolve("runner");
+    Path byJupyter = folder.resolve("jupyter");
+    assertEquals(0, commands().run("run", notebook.toString(), "--out", byRunner.toString()));
+    External.Result result =
+        python(
+            "-m",
+            "nbconvert",
+            "--to",
+            "notebook",
+            "--execute",
+            "--ExecutePreprocessor.kernel_name=rungwork",
+            "--ExecutePreprocessor.timeout=300",
+            "--output-dir",
+            byJupyter.toString(),
+            notebook.toString());
+    assertEquals(0, result.status(), result.output());
+    Path name = notebook.getFileName();
+    List<String> texts = texts(byRunner.resolve(name));
+    assertFalse(texts.isEmpty());
+    assertEquals(texts(byJupyter.resolve(name)), texts);
+  }
+
+  @ParameterizedTest
+  @MethodSource("notebooks")
+  void what_the_runner_writes_is_valid_in_the_notebook_format(Path notebook) throws IOException {
+    Path out = folder.resolve("valid");
+    assertEquals(0, commands().run("run", notebook.toString(), "--out", out.toString()));
+    External.Result result =
+        python(
+            "-c",
+            "import sys, nbformat; n = nbformat.read(sys.argv[1], as_version=nbformat.NO_CONVERT);"
+                + " nbformat.validate(n); print(n.nbformat, n.nbformat_minor)",
+            out.resolve(notebook.getFileName()).toString());
+    assertEquals(new External.Result(0, "4 5\n"), result);
+  }
+
+  /** Every plain text, printed or shown, cell by cell. */
+  private static List<String> texts(Path notebook) throws IOException {
+    JsonObject root = JsonParser.parseString(Files.readString(notebook)).getAsJsonObject();
+    List<String> texts = new ArrayList<>();
+    for (JsonElement cell : root.getAsJsonArray("cells")) {
+      JsonElement outputs = cell.getAsJsonObject().get("outputs");
+      if (outputs == null) {
+        continue;
+      }
+      for (JsonElement each : outputs.getAsJsonArray()) {
+        JsonObject output = each.getAsJsonObject();
+        JsonElement text =
+            output.has("data")
+                ? output.getAsJsonObject("data").get("text/plain")
+                : output.get("text");
+        texts.add(output.get("output_type").getAsString() + ": " + text);
+      }
+    }
+    return texts;
+  }
+}
