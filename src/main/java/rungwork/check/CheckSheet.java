@@ -236,7 +236,8 @@ public record CheckSheet(
   }
 
   private static boolean canGovern(Check check) {
-    return check.fails() || (check.utilisation().isPresent() && group(check) < 4);
+    boolean strength = check.basis().limitState() != LimitState.PROPORTION;
+    return check.fails() || (strength && check.utilisation().isPresent());
   }
 
   private static List<Check> onceEach(Stream<Check> checks) {

@@ -20,7 +20,8 @@ public record DesignFactor(double value, String source) {
    */
   public static final DesignFactor ROAD =
       new DesignFactor(
-          1.5, "two thirds of yield, Brown, Robertson & Serpento, Motor Vehicle Structures (2002)");
+          1.5,
+          "two thirds of yield: Brown, Robertson & Serpento, Motor Vehicle Structures, 2002; from memory");
 
   /** Refuses a factor that would raise the capacity. */
   public DesignFactor {

@@ -38,6 +38,11 @@ public record Formula(
     return new Step(this, values, evaluation.of(values));
   }
 
+  /** The bare result, for searching where no working is wanted. */
+  double value(double... values) {
+    return evaluation.of(values);
+  }
+
   /**
    * The formula with letters, such as {@code N/A + M/W}.
    *

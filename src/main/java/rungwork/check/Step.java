@@ -39,10 +39,11 @@ public record Step(Formula formula, double[] values, double result) {
    * @return such as {@code σ = N/A = 12.40 kN / 6.740 cm² = 18.40 MPa}
    */
   public String text(Units units) {
+    String letter = formula.result().letter();
+    String letters = formula.letters();
     return String.join(
         " = ",
-        formula.result().letter(),
-        formula.letters(),
+        letter.equals(letters) ? letter : letter + " = " + letters,
         formula.filled(input -> units.show(input.kind(), value(input))),
         units.show(formula.result().kind(), result));
   }

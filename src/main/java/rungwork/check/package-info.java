@@ -19,8 +19,14 @@
  * <p>Reading order: {@link rungwork.check.Symbol}, {@link rungwork.check.Formula}, {@link
  * rungwork.check.Step}, {@link rungwork.check.Verdict}, {@link rungwork.check.Basis} with {@link
  * rungwork.check.LimitState} and {@link rungwork.check.DesignFactor}, {@link rungwork.check.Check},
- * {@link rungwork.check.CheckSheet} with {@link rungwork.check.Caution}, {@link
- * rungwork.check.Member}.
+ * {@link rungwork.check.CheckSheet} with {@link rungwork.check.Caution}; then {@link
+ * rungwork.check.Member} and {@link rungwork.check.MemberChecks}, which asks the package's {@code
+ * Question}s: {@code CombinedStress}, {@code ColumnBuckling} (with {@link rungwork.check.Column},
+ * {@link rungwork.check.ColumnCurve} and {@code BeamColumn}), {@code LateralTorsionalBuckling},
+ * {@code WallSlenderness} (with {@link rungwork.check.WallLimits}) and {@code OpenTorsion}.
+ *
+ * <p><b>Sources.</b> EN 1993-1-1:2005 for stress, columns and walls of steel; outside its range a
+ * number is shown and marked, or nothing is said. Strength of materials for the stresses.
  *
  * <p>This room must not know pages or pictures.
  */

@@ -179,8 +179,8 @@ class CheckSheetTest {
   @Test
   void a_design_factor_says_where_it_comes_from_and_never_raises_a_capacity() {
     assertEquals(
-        "design factor 1.50 (two thirds of yield, Brown, Robertson & Serpento, Motor Vehicle"
-            + " Structures (2002)) on yield; γM0 = γM1 = 1.0",
+        "design factor 1.50 (two thirds of yield: Brown, Robertson & Serpento, Motor Vehicle"
+            + " Structures, 2002; from memory) on yield; γM0 = γM1 = 1.0",
         YIELD.factors());
     refused(
         "design factor 0.5000 is below 1; it would raise the capacity",

@@ -57,6 +57,13 @@ class FormulaTest {
   }
 
   @Test
+  void a_result_that_is_named_by_its_formula_is_not_written_twice() {
+    Symbol ratio = new Symbol("L/L", Kind.RATIO, "itself");
+    Formula itself = new Formula(ratio, "{L}/{L}", List.of(L), "arithmetic", in -> 1);
+    assertEquals("L/L = 20.00 mm / 20.00 mm = 1.000", itself.with(0.02).toString());
+  }
+
+  @Test
   void steps_are_equal_when_their_numbers_are() {
     Step step = STRESS.with(1, 2, 3, 4);
     assertEquals(step, STRESS.with(1, 2, 3, 4));

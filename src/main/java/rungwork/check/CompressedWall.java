@@ -1,0 +1,106 @@
+package rungwork.check;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import rungwork.quantity.Kind;
+import rungwork.section.Properties;
+import rungwork.section.Spot;
+import rungwork.section.Wall;
+import rungwork.section.Wall.Edge;
+import rungwork.solve.InternalForces;
+
+/**
+ * A wall at the cut where one of its edges is compressed most.
+ *
+ * @param wall the wall
+ * @param cut the cut
+ * @param stress the compressive stress at the edge that is compressed more [Pa]
+ * @param other the compressive stress at its other edge, negative where it is tension [Pa]
+ */
+record CompressedWall(Wall wall, Cut cut, double stress, double other) {
+  private static final Symbol C = new Symbol("c", Kind.LENGTH, "flat width; diameter if round");
+  private static final Symbol T = new Symbol("t", Kind.LENGTH, "thickness");
+  private static final Symbol MORE = new Symbol("σ₁", Kind.STRESS, "compression at one edge");
+  private static final Symbol LESS = new Symbol("σ₂", Kind.STRESS, "compression at the other");
+  private static final String TABLE = "EN 1993-1-1:2005, table 5.2";
+
+  private static final Formula WIDTH_TO_THICKNESS =
+      new Formula(
+          new Symbol("c/t", Kind.RATIO, "width to thickness"),
+          "{c}/{t}",
+          List.of(C, T),
+          TABLE,
+          in -> in[0] / in[1]);
+  private static final Formula STRESS_RATIO =
+      new Formula(
+          new Symbol("ψ", Kind.RATIO, "stress ratio of both edges"),
+          "{σ₂}/{σ₁}",
+          List.of(LESS, MORE),
+          TABLE,
+          in -> in[0] / in[1]);
+
+  /** The wall at its most compressed cut. */
+  static CompressedWall of(Wall wall, List<Cut> cuts) {
+    return cuts.stream()
+        .map(cut -> wall.edge() == Edge.ROUND ? round(wall, cut) : flat(wall, cut))
+        .max(Comparator.comparingDouble(CompressedWall::stress))
+        .orElseThrow();
+  }
+
+  private static CompressedWall flat(Wall wall, Cut cut) {
+    double first = -normal(cut, wall.from());
+    double second = -normal(cut, wall.to());
+    return new CompressedWall(wall, cut, Math.max(first, second), Math.min(first, second));
+  }
+
+  /** A round tube: its most compressed fibre, taken as if all of its wall were. */
+  private static CompressedWall round(Wall tube, Cut cut) {
+    Properties section = cut.beam().section().properties();
+    InternalForces f = cut.forces();
+    double bending = Math.hypot(f.my(), f.mz()) * tube.width() / 2 / section.iy();
+    double stress = bending - f.n() / section.area();
+    return new CompressedWall(tube, cut, stress, stress);
+  }
+
+  private static double normal(Cut cut, Spot place) {
+    Properties p = cut.beam().section().properties();
+    InternalForces f = cut.forces();
+    return StressFormulas.NORMAL.value(
+        f.n(), p.area(), f.my(), place.z(), p.iy(), f.mz(), place.y(), p.iz());
+  }
+
+  /** Width to thickness [1]. */
+  double ratio() {
+    return wall.width() / wall.thickness();
+  }
+
+  /** How near it is to its class 3 limit, apart from the yield strength [1]. */
+  double use() {
+    return ratio() / WallLimits.third(wall.edge(), 1, other / stress).result();
+  }
+
+  /** The lines of the calculation; the last is the class 3 limit. */
+  List<Step> working(double yield) {
+    Step epsilon = WallLimits.yieldFactor(yield);
+    List<Step> steps = new ArrayList<>();
+    steps.add(WIDTH_TO_THICKNESS.with(wall.width(), wall.thickness()));
+    steps.add(epsilon);
+    if (wall.edge() == Edge.INTERNAL) {
+      steps.add(STRESS_RATIO.with(other, stress));
+    }
+    steps.add(WallLimits.third(wall.edge(), epsilon.result(), other / stress));
+    return steps;
+  }
+
+  /** Its class as far as uniform compression shows it: a stricter one than its stresses ask. */
+  String classInCompression(double yield) {
+    WallLimits limits = WallLimits.of(wall.edge());
+    double epsilon = WallLimits.yieldFactor(yield).result();
+    double unit = wall.edge() == Edge.ROUND ? epsilon * epsilon : epsilon;
+    if (ratio() <= limits.first() * unit) {
+      return "class 1";
+    }
+    return ratio() <= limits.second() * unit ? "class 2" : "class 3";
+  }
+}

@@ -1,0 +1,110 @@
+package rungwork.check;
+
+import java.util.List;
+import java.util.Optional;
+import rungwork.check.Verdict.Measured;
+import rungwork.check.Verdict.NotChecked;
+import rungwork.material.RatedMaterial;
+import rungwork.quantity.Kind;
+import rungwork.section.Properties;
+import rungwork.section.Torsion;
+
+/**
+ * Whether a member that bends about its strong axis could escape sideways and twist. A square or
+ * round tube cannot; for a rectangular tube the slenderness shows whether it may be left out; an
+ * open section or a flat bar is not checked.
+ */
+final class LateralTorsionalBuckling implements Question {
+  private static final String SOURCE =
+      "EN 1993-1-1:2005, 6.3.2.2(4) with the limit of 6.3.2.3(1) (from memory)";
+
+  /** Slenderness up to which the effect may be left out [1]. */
+  private static final double LIMIT = 0.4;
+
+  /** Second moments nearer than this part are equal: rounding. */
+  private static final double ROUNDING = 1e-6;
+
+  private static final Symbol MCR = new Symbol("Mcr", Kind.MOMENT, "elastic critical moment");
+  private static final Symbol WEAK = new Symbol("I₂", Kind.SECOND_MOMENT, "about the weak axis");
+  private static final Symbol IT = new Symbol("It", Kind.SECOND_MOMENT, "torsion constant");
+  private static final Symbol LENGTH = new Symbol("L", Kind.LENGTH, "the larger effective length");
+  private static final Symbol MODULUS =
+      new Symbol("W₁", Kind.SECTION_MODULUS, "elastic section modulus, strong axis");
+
+  private static final Formula CRITICAL =
+      new Formula(
+          MCR,
+          "π/{L}·√({E}·{I₂}·{G}·{It})",
+          List.of(LENGTH, Letters.E, WEAK, Letters.G, IT),
+          "Timoshenko & Gere, Theory of Elastic Stability, 2nd ed., ch. 6: uniform moment, ends"
+              + " held against twist, warping left out",
+          in -> Math.PI / in[0] * Math.sqrt(in[1] * in[2] * in[3] * in[4]));
+  private static final Formula SLENDERNESS =
+      new Formula(
+          new Symbol("λ̄LT", Kind.RATIO, "relative slenderness"),
+          "√({W₁}·{fy}/{Mcr})",
+          List.of(MODULUS, Letters.FY, MCR),
+          "EN 1993-1-1:2005, 6.3.2.2(1)",
+          in -> Math.sqrt(in[0] * in[1] / in[2]));
+
+  @Override
+  public String what() {
+    return "lateral-torsional buckling";
+  }
+
+  @Override
+  public LimitState limitState() {
+    return LimitState.PROPORTION;
+  }
+
+  @Override
+  public boolean arises(LoadedMember member) {
+    Properties section = member.stock().section().properties();
+    BendingAxis strong = BendingAxis.strong(section);
+    double weakest = strong.other().secondMoment(section);
+    boolean alike = strong.secondMoment(section) - weakest < ROUNDING * weakest;
+    double stress =
+        member.largest(forces -> Math.abs(strong.moment(forces))) / strong.modulus(section);
+    return !alike && stress > member.negligibleStress();
+  }
+
+  @Override
+  public List<Finding> ask(LoadedMember member, RatedMaterial material) {
+    if (member.stock().section().torsion() != Torsion.CLOSED) {
+      String reason =
+          "lateral-torsional buckling is worked out for tubes only; an open section or a flat bar"
+              + " could escape sideways";
+      return List.of(Finding.notChecked(what(), reason, SOURCE));
+    }
+    Optional<String> outside = SteelRange.of(material);
+    return List.of(outside.map(tube(member, material)::outside).orElse(tube(member, material)));
+  }
+
+  private Finding tube(LoadedMember member, RatedMaterial material) {
+    List<Step> working = working(member, material);
+    double slenderness = working.get(1).result();
+    String where = "whole part; effective lengths: " + member.member().buckling().reason();
+    Verdict verdict =
+        slenderness <= LIMIT
+            ? new Measured(slenderness, LIMIT, Kind.RATIO)
+            : new NotChecked(
+                "the tube is so long that it could escape sideways; a resistance to"
+                    + " lateral-torsional buckling is not worked out here");
+    return new Finding(what(), where, verdict, working, SOURCE);
+  }
+
+  private static List<Step> working(LoadedMember member, RatedMaterial material) {
+    Properties section = member.stock().section().properties();
+    BendingAxis strong = BendingAxis.strong(section);
+    Member.BucklingLengths lengths = member.member().buckling();
+    Step critical =
+        CRITICAL.with(
+            Math.max(lengths.inPlane(), lengths.outOfPlane()),
+            material.elasticity().youngsModulus(),
+            strong.other().secondMoment(section),
+            material.elasticity().shearModulus(),
+            section.it());
+    double yield = material.strength().yield();
+    return List.of(critical, SLENDERNESS.with(strong.modulus(section), yield, critical.result()));
+  }
+}

@@ -1,0 +1,130 @@
+package rungwork.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import rungwork.check.Verdict.NotChecked;
+import rungwork.material.Material;
+import rungwork.material.RatedMaterial;
+import rungwork.material.Source;
+import rungwork.solve.Response;
+
+/** Every check of one member under one load case. */
+public final class MemberChecks {
+  private static final List<Question> QUESTIONS =
+      List.of(
+          new CombinedStress(),
+          new ColumnBuckling(),
+          new LateralTorsionalBuckling(),
+          new WallSlenderness());
+
+  private static final List<String> ASSUMPTIONS =
+      List.of(
+          "Members: elastic, first order; the largest stress of all cuts counts. Section moduli"
+              + " are elastic even where a section could yield further.",
+          "Columns: effective lengths as stated with each part; cold-formed tubes on curve c of EN"
+              + " 1993-1-1, a hot-finished tube too. No buckling check where a part is in tension.",
+          "Square and round tubes are not susceptible to lateral-torsional buckling (EN 1993-1-1,"
+              + " 6.3.2.1(2)); a rectangular tube is shown to be stocky enough or not checked.",
+          "Walls: class by EN 1993-1-1, table 5.2, with the elastic stresses where the wall is"
+              + " compressed most; outstands and round tubes as if compressed uniformly.",
+          "Within 25 mm of a weld the material's welded-zone yield strength counts.");
+
+  private static final List<String> NOT_MADE =
+      List.of(
+          "welds of rail-to-crossmember joints",
+          "bolts, tabs and brackets at mounts",
+          "tube walls where a load enters or a joint bears on them",
+          "fatigue",
+          "sway of the whole frame under compression");
+
+  private static final Basis SHAPE = new Basis(LimitState.PROPORTION, "no factor");
+
+  private MemberChecks() {}
+
+  /**
+   * Checks a member under a load case.
+   *
+   * @param member the member
+   * @param response what the frame does under the load case
+   * @param factor the design factor of the load case
+   * @return the checks that the load case asks of the member, in the order of the questions
+   */
+  public static List<Check> of(Member member, Response response, DesignFactor factor) {
+    LoadedMember loaded = LoadedMember.of(member, response, factor);
+    List<Finding> torsion = OpenTorsion.of(loaded).stream().toList();
+    List<Finding> proportions = answers(loaded, LimitState.PROPORTION);
+    List<String> doubts = new ArrayList<>();
+    if (!torsion.isEmpty()) {
+      doubts.add("the stress of warping is left out");
+    }
+    if (proportions.stream().anyMatch(MemberChecks::wallInDoubt)) {
+      doubts.add("a wall is not shown to reach yield before it buckles");
+    }
+    Stream<Finding> strength =
+        answers(loaded, LimitState.YIELD).stream().map(finding -> finding.doubted(doubts));
+    Basis yield = factor.onYield();
+    return Stream.of(
+            strength.map(finding -> check(finding, loaded, yield)),
+            torsion.stream().map(finding -> check(finding, loaded, yield)),
+            proportions.stream().map(finding -> check(finding, loaded, SHAPE)))
+        .flatMap(checks -> checks)
+        .toList();
+  }
+
+  private static List<Finding> answers(LoadedMember loaded, LimitState limitState) {
+    return QUESTIONS.stream()
+        .filter(question -> question.limitState() == limitState && question.arises(loaded))
+        .flatMap(question -> answer(question, loaded).stream())
+        .toList();
+  }
+
+  private static List<Finding> answer(Question question, LoadedMember loaded) {
+    Material material = loaded.stock().material();
+    if (material instanceof RatedMaterial rated) {
+      return question.ask(loaded, rated);
+    }
+    String reason =
+        material.name()
+            + " has no guaranteed yield strength; state it with the evidence for it, such as a mill"
+            + " certificate";
+    return List.of(Finding.notChecked(question.what(), reason, material.source().toString()));
+  }
+
+  private static boolean wallInDoubt(Finding finding) {
+    return finding.what().equals(WallSlenderness.WHAT) && finding.verdict() instanceof NotChecked;
+  }
+
+  private static Check check(Finding finding, LoadedMember loaded, Basis basis) {
+    Source strength = loaded.stock().material().source();
+    boolean stated = strength.tag() == Source.Tag.STATED_BY_USER;
+    return new Check(
+        finding.what(),
+        loaded.member().part(),
+        finding.where(),
+        loaded.loadCase(),
+        basis,
+        finding.verdict(),
+        finding.working(),
+        finding.source() + "; " + loaded.stock().material().name() + ": " + strength,
+        stated ? "strength stated by the user: " + strength.reference() : "");
+  }
+
+  /**
+   * What these checks assume.
+   *
+   * @return one sentence or more each
+   */
+  public static List<String> assumptions() {
+    return ASSUMPTIONS;
+  }
+
+  /**
+   * What a sheet of member checks leaves out altogether.
+   *
+   * @return kinds of check that are not made
+   */
+  public static List<String> notMade() {
+    return NOT_MADE;
+  }
+}

@@ -1,0 +1,73 @@
+package rungwork.check;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import rungwork.section.Properties;
+import rungwork.section.StressPoint;
+import rungwork.solve.InternalForces;
+
+/**
+ * The stress at one point of one cut.
+ *
+ * @param cut the cut
+ * @param point the point of its section
+ * @param equivalent von Mises stress [Pa]
+ */
+record PointStress(Cut cut, StressPoint point, double equivalent) {
+  /** A shear stress that is rounding only [Pa]. */
+  private static final double NOTHING = 1;
+
+  private static final Comparator<PointStress> BY_STRESS =
+      Comparator.comparingDouble(PointStress::equivalent);
+
+  /** The most stressed point of several cuts; nothing where a section has no stress points. */
+  static Optional<PointStress> worst(List<Cut> cuts) {
+    return cuts.stream()
+        .flatMap(
+            cut -> cut.beam().section().points().stream().map(point -> PointStress.of(cut, point)))
+        .max(BY_STRESS);
+  }
+
+  private static PointStress of(Cut cut, StressPoint point) {
+    InternalForces f = cut.forces();
+    double sigma = StressFormulas.NORMAL.value(normal(cut, point));
+    double tau =
+        StressFormulas.SHEAR_SUM.value(
+            StressFormulas.SHEAR_Y.value(f.vy(), 1 / point.perVy()),
+            StressFormulas.SHEAR_Z.value(f.vz(), 1 / point.perVz()),
+            StressFormulas.TWIST.value(f.t(), 1 / point.perT()));
+    return new PointStress(cut, point, StressFormulas.VON_MISES.value(sigma, tau));
+  }
+
+  /** From normal and shear stress to the equivalent one, which is last. */
+  List<Step> working() {
+    InternalForces f = cut.forces();
+    Step sigma = StressFormulas.NORMAL.with(normal(cut, point));
+    List<Step> steps = new ArrayList<>(List.of(sigma));
+    Step tau =
+        StressFormulas.SHEAR_SUM.with(
+            shear(StressFormulas.SHEAR_Y.with(f.vy(), 1 / point.perVy()), steps),
+            shear(StressFormulas.SHEAR_Z.with(f.vz(), 1 / point.perVz()), steps),
+            shear(StressFormulas.TWIST.with(f.t(), 1 / point.perT()), steps));
+    steps.add(tau);
+    steps.add(StressFormulas.VON_MISES.with(sigma.result(), tau.result()));
+    return steps;
+  }
+
+  private static double[] normal(Cut cut, StressPoint point) {
+    Properties p = cut.beam().section().properties();
+    InternalForces f = cut.forces();
+    return new double[] {f.n(), p.area(), f.my(), point.z(), p.iy(), f.mz(), point.y(), p.iz()};
+  }
+
+  /** A share of the shear stress; where the point has none of it, no line is added. */
+  private static double shear(Step step, List<Step> steps) {
+    if (Math.abs(step.result()) < NOTHING) {
+      return 0;
+    }
+    steps.add(step);
+    return step.result();
+  }
+}

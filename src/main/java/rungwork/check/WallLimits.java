@@ -1,0 +1,89 @@
+package rungwork.check;
+
+import java.util.List;
+import rungwork.quantity.Kind;
+import rungwork.section.Wall.Edge;
+
+/**
+ * Width-to-thickness limits of a wall in uniform compression, in units of ε = √(235 MPa/fy), for a
+ * round tube in units of ε² (EN 1993-1-1:2005, table 5.2; the round tube's from memory). Uniform
+ * compression is the least favourable stress state.
+ *
+ * @param first largest c/t of class 1: rotates as a plastic hinge [1]
+ * @param second largest c/t of class 2: reaches the plastic moment [1]
+ * @param third largest c/t of class 3: reaches yield at the first fibre [1]
+ */
+public record WallLimits(double first, double second, double third) {
+  private static final WallLimits INTERNAL = new WallLimits(33, 38, 42);
+  private static final WallLimits OUTSTAND = new WallLimits(9, 10, 14);
+  private static final WallLimits ROUND = new WallLimits(50, 70, 90);
+
+  private static final String TABLE = "EN 1993-1-1:2005, table 5.2";
+  private static final Symbol EPSILON = new Symbol("ε", Kind.RATIO, "factor for yield strength");
+  private static final Symbol PSI = new Symbol("ψ", Kind.RATIO, "stress ratio of both edges");
+  private static final Symbol LIMIT = new Symbol("(c/t)₃", Kind.RATIO, "class 3 limit");
+
+  private static final Formula YIELD_FACTOR =
+      new Formula(
+          EPSILON, "√(235 MPa/{fy})", List.of(Letters.FY), TABLE, in -> Math.sqrt(235e6 / in[0]));
+  private static final Formula INTERNAL_WALL =
+      limit(
+          "42·{ε}/(0.67 + 0.33·{ψ})",
+          List.of(EPSILON, PSI),
+          in -> INTERNAL.third * in[0] / (0.67 + 0.33 * in[1]));
+  private static final Formula MOSTLY_TENSION =
+      limit(
+          "62·{ε}·(1 − {ψ})·√(−{ψ})",
+          List.of(EPSILON, PSI),
+          in -> 62 * in[0] * (1 - in[1]) * Math.sqrt(-in[1]));
+  private static final Formula FREE_EDGE =
+      limit("14·{ε}", List.of(EPSILON), in -> OUTSTAND.third * in[0]);
+  private static final Formula ROUND_TUBE =
+      limit("90·{ε}²", List.of(EPSILON), in -> ROUND.third * in[0] * in[0]);
+
+  /**
+   * The limits for a way of being held, in uniform compression.
+   *
+   * @param edge how the wall is held along its edges
+   * @return its limits
+   */
+  public static WallLimits of(Edge edge) {
+    return switch (edge) {
+      case INTERNAL -> INTERNAL;
+      case OUTSTAND -> OUTSTAND;
+      case ROUND -> ROUND;
+    };
+  }
+
+  /**
+   * The factor ε = √(235 MPa/fy) for the yield strength.
+   *
+   * @param yield fy [Pa]
+   * @return ε [1]
+   */
+  public static Step yieldFactor(double yield) {
+    return YIELD_FACTOR.with(yield);
+  }
+
+  /**
+   * The class 3 limit under stress that varies over the width. Only an internal wall gains from
+   * that here; an outstand and a round tube are taken as compressed uniformly.
+   *
+   * @param edge how the wall is held along its edges
+   * @param yieldFactor ε [1]
+   * @param ratio ψ: the compression at the less compressed edge over that at the more compressed
+   *     one, negative where it is tension; at most 1 [1]
+   * @return largest c/t [1]
+   */
+  public static Step third(Edge edge, double yieldFactor, double ratio) {
+    return switch (edge) {
+      case INTERNAL -> (ratio > -1 ? INTERNAL_WALL : MOSTLY_TENSION).with(yieldFactor, ratio);
+      case OUTSTAND -> FREE_EDGE.with(yieldFactor);
+      case ROUND -> ROUND_TUBE.with(yieldFactor);
+    };
+  }
+
+  private static Formula limit(String text, List<Symbol> inputs, Formula.Evaluation evaluation) {
+    return new Formula(LIMIT, text, inputs, TABLE, evaluation);
+  }
+}

@@ -1,0 +1,71 @@
+package rungwork.check;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import rungwork.check.Verdict.Measured;
+import rungwork.check.Verdict.NotChecked;
+import rungwork.material.RatedMaterial;
+import rungwork.quantity.Kind;
+
+/**
+ * Whether a compressed wall buckles before it yields: width-to-thickness against the class 3 limit
+ * of EN 1993-1-1:2005, table 5.2. Internal walls with the stresses at their edges where they are
+ * compressed most; outstands and round tubes as if compressed uniformly, which is on the safe side.
+ */
+final class WallSlenderness implements Question {
+  static final String WHAT = "wall slenderness";
+
+  private static final String SOURCE = "EN 1993-1-1:2005, table 5.2";
+
+  @Override
+  public String what() {
+    return WHAT;
+  }
+
+  @Override
+  public LimitState limitState() {
+    return LimitState.PROPORTION;
+  }
+
+  @Override
+  public boolean arises(LoadedMember member) {
+    return worst(member).isPresent();
+  }
+
+  @Override
+  public List<Finding> ask(LoadedMember member, RatedMaterial material) {
+    Optional<String> outside = SteelRange.of(material);
+    if (outside.isPresent()) {
+      return List.of(Finding.notChecked(what(), outside.get(), SOURCE));
+    }
+    return worst(member).stream().map(wall -> finding(wall, material)).toList();
+  }
+
+  private Finding finding(CompressedWall wall, RatedMaterial material) {
+    List<Step> working = wall.working(material.strength().yield());
+    double limit = working.get(working.size() - 1).result();
+    String where = wall.wall().name() + " " + wall.cut().place();
+    if (wall.ratio() > limit) {
+      String reason =
+          wall.wall().name()
+              + " is of class 4: it buckles before it yields; not checked here until effective"
+              + " widths exist";
+      return new Finding(what(), where, new NotChecked(reason), working, SOURCE);
+    }
+    return new Finding(
+        what(),
+        where + ": " + wall.classInCompression(material.strength().yield()),
+        new Measured(wall.ratio(), limit, Kind.RATIO),
+        working,
+        SOURCE);
+  }
+
+  /** The wall that is nearest to its limit; nothing where none is compressed. */
+  private static Optional<CompressedWall> worst(LoadedMember member) {
+    return member.stock().section().walls().stream()
+        .map(wall -> CompressedWall.of(wall, member.cuts()))
+        .filter(wall -> wall.stress() > member.negligibleStress())
+        .max(Comparator.comparingDouble(CompressedWall::use));
+  }
+}
