@@ -1,8 +1,13 @@
 package rungwork.material;
 
+import static rungwork.quantity.Quantities.si;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Pressure;
 import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
+import rungwork.quantity.Density;
 
 /**
  * Stiffness and density of an isotropic material.
@@ -22,6 +27,20 @@ public record Elasticity(double youngsModulus, double poissonsRatio, double dens
               + Scale.NUMBER.show(poissonsRatio)
               + " is outside 0 to below 0.5; steel has 0.30");
     }
+  }
+
+  /**
+   * From typed quantities.
+   *
+   * @param youngsModulus E
+   * @param poissonsRatio ν [1]
+   * @param density ρ
+   * @return the elastic constants
+   */
+  public static Elasticity of(
+      Quantity<Pressure> youngsModulus, double poissonsRatio, Quantity<Density> density) {
+    return new Elasticity(
+        si("Young's modulus", youngsModulus), poissonsRatio, si("density", density));
   }
 
   /**

@@ -5,18 +5,25 @@ import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
 
 /**
- * A material whose minimum strength somebody guarantees: the standard, or the user who states it.
+ * A material whose minimum strength somebody guarantees: the standard, or the user who states it. A
+ * stated strength shows in the name, so that no output loses it.
  *
- * @param name the grade's name
+ * @param name the grade's name; ends in {@code (strength stated by the user)} when the source says
+ *     so
  * @param elasticity stiffness and density
  * @param strength minimum strengths
  * @param source where the figures come from
  */
 public record RatedMaterial(String name, Elasticity elasticity, Strength strength, Source source)
     implements Material {
+  private static final String STATED = " (strength stated by the user)";
+
   /** Refuses a material without a name. */
   public RatedMaterial {
     name = Guard.name("material", name);
+    if (source.tag() == Source.Tag.STATED_BY_USER && !name.endsWith(STATED)) {
+      name = name + STATED;
+    }
   }
 
   /**
@@ -48,5 +55,20 @@ public record RatedMaterial(String name, Elasticity elasticity, Strength strengt
                 + Scale.MPA.show(yield));
       }
     }
+  }
+
+  @Override
+  public String toString() {
+    return name
+        + ": yield "
+        + Scale.MPA.show(strength.yield, 3)
+        + ", beside welds "
+        + Scale.MPA.show(strength.weldedYield, 3)
+        + ", ultimate "
+        + Scale.MPA.show(strength.ultimate, 3)
+        + ", E "
+        + new Scale("GPa", 1e9).show(elasticity.youngsModulus(), 3)
+        + "; "
+        + source;
   }
 }

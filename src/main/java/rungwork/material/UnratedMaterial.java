@@ -5,6 +5,7 @@ import static rungwork.quantity.Quantities.si;
 import javax.measure.Quantity;
 import javax.measure.quantity.Pressure;
 import rungwork.fault.Guard;
+import rungwork.fault.Scale;
 
 /**
  * A material that is sold without a guaranteed strength, such as plain electric-welded tube. It has
@@ -37,5 +38,14 @@ public record UnratedMaterial(String name, Elasticity elasticity, Source source)
     Source stated =
         new Source(Guard.name("statement of strength", evidence), Source.Tag.STATED_BY_USER);
     return new RatedMaterial(name, elasticity, new RatedMaterial.Strength(fy, fu, fy, 0), stated);
+  }
+
+  @Override
+  public String toString() {
+    return name
+        + ": no guaranteed strength, E "
+        + new Scale("GPa", 1e9).show(elasticity.youngsModulus(), 3)
+        + "; "
+        + source;
   }
 }
