@@ -16,6 +16,7 @@ import rungwork.frame.LoadCase;
 import rungwork.frame.Plane;
 import rungwork.frame.Point;
 import rungwork.frame.Release;
+import rungwork.frame.Stock;
 import rungwork.frame.Support;
 import rungwork.frame.Wrench;
 
@@ -189,5 +190,137 @@ class SolverTest {
         "nothing resists node A turning about z (in the frame's plane): hold it by a support, or"
             + " join a beam to it there",
         refusal.getMessage());
+  }
+
+  @Test
+  void a_loaded_spring_of_torsion_end_lets_its_node_stand_still() {
+    Beam shaft = Beam.rigid("shaft", "A", "B", CHANNEL);
+    Frame frame =
+        Frame.in(Plane.PLAN)
+            .node("A", new Point(0, 0, 0))
+            .node("B", new Point(L, 0, 0))
+            .beam(shaft.released(Set.of(), Set.of(Release.TORSION)))
+            .support(Support.fixed("A"))
+            .support(Support.fixed("B"))
+            .build();
+    Response response =
+        Solver.of(frame).solve(LoadCase.of("own", new Load.AlongBeam("shaft", 0, 0, -800)));
+    // The load on the line of centroids twists the beam by its distance from the shear centre.
+    double perMetre = 0.02 * 800;
+    assertClose(perMetre * L, response.forces("shaft").at(0).t());
+    assertEquals(0, response.forces("shaft").at(1).t(), 1e-12);
+    assertClose(perMetre * L * L / (2 * G * SHAPE.it()), response.deflection("shaft", 1).rx());
+    assertEquals(0, response.displacement("B").rx());
+    Frame turned = frameOf(shaft.released(Set.of(Release.TORSION), Set.of()));
+    Response other =
+        Solver.of(turned).solve(LoadCase.of("own", new Load.AlongBeam("shaft", 0, 0, -800)));
+    assertClose(-perMetre * L, other.forces("shaft").at(1).t());
+    assertClose(perMetre * L * L / (2 * G * SHAPE.it()), other.deflection("shaft", 0).rx());
+  }
+
+  private static final Stock CHANNEL = new Stocks(E, G).eccentric(SHAPE, 0.02);
+
+  private static Frame frameOf(Beam beam) {
+    return Frame.in(Plane.PLAN)
+        .node("A", new Point(0, 0, 0))
+        .node("B", new Point(L, 0, 0))
+        .beam(beam)
+        .support(Support.fixed("A"))
+        .support(Support.fixed("B"))
+        .build();
+  }
+
+  @Test
+  void a_channel_loaded_through_its_shear_centre_does_not_twist() {
+    Frame frame =
+        Frame.in(Plane.PLAN)
+            .node("A", new Point(0, 0, 0))
+            .node("B", new Point(L, 0, 0))
+            .beam(Beam.rigid("arm", "A", "B", CHANNEL))
+            .support(Support.fixed("A"))
+            .build();
+    Wrench through = Wrench.force(0, 0, -70).moved(new Point(L, 0.02, 0), new Point(L, 0, 0));
+    Response response = Solver.of(frame).solve(LoadCase.of("P", new Load.AtNode("B", through)));
+    assertEquals(0, response.displacement("B").rx(), 1e-15);
+    assertEquals(0, response.forces("arm").at(0.5).t(), 1e-12);
+    assertClose(-70 * L * L * L / (3 * E * SHAPE.iy()), response.displacement("B").uz());
+    Response beside =
+        Solver.of(frame).solve(LoadCase.of("P", new Load.AtNode("B", Wrench.force(0, 0, -70))));
+    assertClose(70 * 0.02 * L / (G * SHAPE.it()), beside.displacement("B").rx());
+  }
+
+  @Test
+  void a_channel_beam_turned_end_for_end_is_its_mirror_image() {
+    Stock mirrored = new Stocks(E, G).eccentric(SHAPE, -0.02);
+    Load load = new Load.AlongBeam("arm", 100, -200, -300);
+    Load hit = new Load.AtNode("B", new Wrench(1, 2, 3, 4, 5, 6));
+    Frame.Builder one = Frame.in(Plane.PLAN).support(Support.fixed("A"));
+    Frame.Builder other = Frame.in(Plane.PLAN).support(Support.fixed("A"));
+    for (Frame.Builder frame : List.of(one, other)) {
+      frame.node("A", new Point(0, 0, 0)).node("B", new Point(1, 0.4, 0));
+    }
+    one.beam(Beam.rigid("arm", "A", "B", CHANNEL));
+    other.beam(Beam.rigid("arm", "B", "A", mirrored));
+    LoadCase loads = LoadCase.of("both", load, hit);
+    Displacement a = Solver.of(one.build()).solve(loads).deflection("arm", 0.3);
+    Displacement b = Solver.of(other.build()).solve(loads).deflection("arm", 0.7);
+    assertEquals(a.ux(), b.ux(), 1e-12);
+    assertEquals(a.uy(), b.uy(), 1e-12);
+    assertEquals(a.uz(), b.uz(), 1e-12);
+    assertEquals(a.rx(), b.rx(), 1e-12);
+    assertEquals(a.ry(), b.ry(), 1e-12);
+    assertEquals(a.rz(), b.rz(), 1e-12);
+  }
+
+  @Test
+  void a_cantilever_of_a_thousand_pieces_keeps_its_digits() {
+    Frame.Builder chain = Frame.in(Plane.PLAN).node("0", new Point(0, 0, 0));
+    for (int i = 1; i <= 1000; i++) {
+      chain.node(String.valueOf(i), new Point(L * i / 1000, 0, 0));
+      chain.beam(
+          Beam.rigid(
+              "b" + i, String.valueOf(i - 1), String.valueOf(i), new Stocks(E, G).with(SHAPE)));
+    }
+    Response response =
+        Solver.of(chain.support(Support.fixed("0")).build())
+            .solve(LoadCase.of("P", new Load.AtNode("1000", Wrench.force(0, 10, -70))));
+    assertClose(-70 * L * L * L / (3 * E * SHAPE.iy()), response.displacement("1000").uz());
+    assertClose(10 * L * L * L / (3 * E * SHAPE.iz()), response.displacement("1000").uy());
+    assertEquals(0, response.residual(), 1e-11);
+  }
+
+  @Test
+  void a_load_on_an_unknown_node_is_refused() {
+    ModelException refusal =
+        assertThrows(
+            ModelException.class, () -> cantilever(new Load.AtNode("C", Wrench.force(1, 0, 0))));
+    assertEquals("there is no node named C; there are A, B", refusal.getMessage());
+  }
+
+  @Test
+  void no_load_moves_nothing() {
+    Response response = cantilever();
+    assertEquals(0, response.displacement("B").uz());
+    assertEquals(0, response.residual());
+    assertEquals("Response to tip: residual 0.0e+00 of the load", response.toString());
+    assertEquals(
+        "moves (0 mm, 0 mm, 0 mm), turns (0 mrad, 0 mrad, 0 mrad)",
+        response.displacement("B").toString());
+    assertEquals("tip", response.loadCase().name());
+    assertEquals("beam", response.forces("beam").beam());
+    assertEquals(L, response.forces("beam").length());
+  }
+
+  @Test
+  void a_nearly_loose_chain_is_not_mistaken_for_a_mechanism_nor_a_mechanism_for_a_frame() {
+    Frame soft =
+        beamOf(L)
+            .support(
+                Support.holding("A", Freedom.UX, Freedom.UY, Freedom.UZ, Freedom.RX, Freedom.RY))
+            .support(Support.spring("B", Freedom.UY, 0.01))
+            .build();
+    Response response =
+        Solver.of(soft).solve(LoadCase.of("P", new Load.AtNode("B", Wrench.force(0, 0.002, 0))));
+    assertClose(0.2, response.displacement("B").uy());
   }
 }

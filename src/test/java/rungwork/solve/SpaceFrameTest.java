@@ -5,9 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import rungwork.frame.Beam;
 import rungwork.frame.Frame;
 import rungwork.frame.Freedom;
@@ -107,6 +109,17 @@ class SpaceFrameTest {
     frame.beam(Beam.rigid("e", "N0", "N2", Stocks.TUBE));
     frame.support(Support.fixed("N0")).support(Support.spring("N2", Freedom.UY, 4e5));
     frame.support(Support.spring("N1", Freedom.RY, 3e3));
+    assertAgree(frame.build());
+  }
+
+  @ParameterizedTest
+  @ValueSource(longs = {71, 72, 73, 74, 75, 76})
+  void a_random_frame_without_hinges_agrees(long seed) {
+    Frame made = new RandomFrames(seed).frame();
+    Frame.Builder frame = Frame.in(made.plane());
+    made.nodes().forEach(frame::node);
+    made.beams().forEach(beam -> frame.beam(beam.released(Set.of(), Set.of())));
+    made.supports().forEach(frame::support);
     assertAgree(frame.build());
   }
 }

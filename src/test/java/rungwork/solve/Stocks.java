@@ -35,9 +35,19 @@ public final class Stocks {
 
   /** A member whose shear centre lies off its centroid, in the frame's plane. */
   public Stock eccentric(Shape shape, double shearCentreY) {
+    return stock(shape, shearCentreY, 0);
+  }
+
+  /** A member whose shear centre lies out of the frame's plane: no flat frame takes it. */
+  public Stock outOfPlane(Shape shape, double shearCentreZ) {
+    return stock(shape, 0, shearCentreZ);
+  }
+
+  private Stock stock(Shape shape, double shearCentreY, double shearCentreZ) {
+    double area = shape.area();
     Properties properties =
         new Properties(
-            shape.area(),
+            area,
             shape.iy(),
             shape.iz(),
             0,
@@ -46,10 +56,10 @@ public final class Stocks {
             1,
             1,
             1,
-            shape.area(),
-            shape.area(),
+            area,
+            area,
             shearCentreY,
-            0);
+            shearCentreZ);
     Section section = new Section("by stiffness", properties, List.of(), List.of());
     Elasticity elasticity = new Elasticity(youngs, youngs / (2 * shear) - 1, 7850);
     Source source = new Source("a textbook member", Source.Tag.STATED_BY_USER);

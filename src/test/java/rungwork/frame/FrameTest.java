@@ -1,0 +1,139 @@
+package rungwork.frame;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import rungwork.fault.ModelException;
+import rungwork.solve.Stocks;
+
+class FrameTest {
+  private static final Stock TUBE = Stocks.TUBE;
+
+  private static Frame.Builder two() {
+    return Frame.in(Plane.PLAN)
+        .node("A", new Point(0, 0, 0.3))
+        .node("B", new Point(1, 0, 0.3))
+        .beam(Beam.rigid("rail", "A", "B", TUBE));
+  }
+
+  private static void assertRefused(String message, org.junit.jupiter.api.function.Executable act) {
+    assertEquals(message, assertThrows(ModelException.class, act).getMessage());
+  }
+
+  @Test
+  void a_frame_gives_back_its_parts_in_their_order() {
+    Support support = Support.fixed("B");
+    Frame frame =
+        two()
+            .node(new Node("C", new Point(1, 2, 0.3)))
+            .beam(Beam.rigid("cross", "B", "C", TUBE))
+            .support(support)
+            .build();
+    assertEquals(List.of("A", "B", "C"), frame.nodes().stream().map(Node::name).toList());
+    assertEquals(List.of("rail", "cross"), frame.beams().stream().map(Beam::name).toList());
+    assertEquals(List.of(support), frame.supports());
+    assertEquals(Plane.PLAN, frame.plane());
+    assertEquals(2, frame.length(frame.beam("cross")), 1e-15);
+    assertEquals("Frame in plan: 3 nodes, 2 beams, 1 supports", frame.toString());
+    Support other = Support.pinned("A");
+    assertEquals(List.of(other), frame.on(List.of(other)).supports());
+  }
+
+  @Test
+  void names_that_are_missing_or_double_are_refused() {
+    assertRefused("two nodes are named A", () -> two().node("A", new Point(5, 0, 0.3)));
+    assertRefused("two beams are named rail", () -> two().beam(Beam.rigid("rail", "B", "A", TUBE)));
+    assertRefused(
+        "there is no node named C; there are A, B",
+        () -> two().beam(Beam.rigid("cross", "B", "C", TUBE)).build());
+    assertRefused(
+        "there is no node named X; there are A, B",
+        () -> two().support(Support.fixed("X")).build());
+    assertRefused("there is no beam named sill; there are rail", () -> two().build().beam("sill"));
+    assertRefused("a node has no name; give it one", () -> new Node(" ", new Point(0, 0, 0)));
+    assertRefused("a beam has no name; give it one", () -> Beam.rigid("", "A", "B", TUBE));
+    assertRefused("the frame has no beams", () -> Frame.in(Plane.SIDE).build());
+  }
+
+  @Test
+  void places_that_make_no_flat_frame_are_refused() {
+    assertRefused(
+        "node C lies 13.00 mm out of the frame's plane",
+        () -> two().node("C", new Point(0, 1, 0.313)).build());
+    assertRefused(
+        "beam stub is 0.05000 mm long: its nodes B and C are at the same place",
+        () ->
+            two()
+                .node("C", new Point(1.00005, 0, 0.3))
+                .beam(Beam.rigid("stub", "B", "C", TUBE))
+                .build());
+    assertRefused("x is not a number; give a finite number", () -> new Point(Double.NaN, 0, 0));
+  }
+
+  @Test
+  void a_section_that_mixes_the_two_actions_is_refused_with_its_reason() {
+    Stock flat =
+        new Stocks(210e9, 81e9).outOfPlane(new Stocks.Shape(4e-4, 7e-8, 4e-7, 1e-9), 0.024);
+    assertRefused(
+        "beam cross cannot be used: its shear centre lies 24.0 mm out of the frame's plane; bending"
+            + " would twist it, which a flat frame cannot follow; stand the web upright or box it",
+        () ->
+            two()
+                .node("C", new Point(1, 1, 0.3))
+                .beam(Beam.rigid("cross", "B", "C", flat))
+                .build());
+  }
+
+  @Test
+  void beams_that_cannot_be_are_refused() {
+    assertRefused("beam loop starts and ends at node A", () -> Beam.rigid("loop", "A", "A", TUBE));
+    Set<Release> torsion = Set.of(Release.TORSION);
+    assertRefused(
+        "beam rail has its torque released at both ends and would spin; keep one end",
+        () -> Beam.rigid("rail", "A", "B", TUBE).released(torsion, torsion));
+  }
+
+  @Test
+  void supports_that_contradict_themselves_are_refused() {
+    assertRefused(
+        "the support at node A holds nothing",
+        () -> new Support("A", Set.of(), java.util.Map.of()));
+    assertRefused(
+        "spring against moving along z at node A -5.000 is not above zero",
+        () -> Support.spring("A", Freedom.UZ, -5));
+    assertRefused(
+        "spring against moving along z at node A is held stiffly as well; choose one",
+        () -> new Support("A", Set.of(Freedom.UZ), java.util.Map.of(Freedom.UZ, 5.0)));
+  }
+
+  @Test
+  void loads_and_masses_that_mean_nothing_are_refused() {
+    Wrench endless = Wrench.force(Double.POSITIVE_INFINITY, 0, 0);
+    assertRefused(
+        "load at node A is infinite; give a finite number", () -> new Load.AtNode("A", endless));
+    assertRefused(
+        "load along beam rail is not a number; give a finite number",
+        () -> new Load.AlongBeam("rail", 0, Double.NaN, 0));
+    Point origin = new Point(0, 0, 0);
+    assertRefused(
+        "mass motor -3.000 kg is not above zero",
+        () -> Mass.point("motor", -3, origin, List.of("A")));
+    assertRefused(
+        "mass motor is carried by no node; name one at least",
+        () -> Mass.point("motor", 3, origin, List.of()));
+    assertRefused(
+        "amplification 2.500 of mass motor is outside 1 (rigid) to 2 (a spring under a sudden load)",
+        () -> new Mass("motor", 3, origin, Mass.Inertia.NONE, List.of("A"), 2.5));
+  }
+
+  @Test
+  void a_load_case_of_the_users_own_says_so() {
+    LoadCase own = LoadCase.of("push", new Load.AtNode("A", Wrench.ZERO));
+    assertEquals("stated by the user", own.source());
+    assertEquals(1, own.loads().size());
+    assertRefused("a load case has no name; give it one", () -> LoadCase.of(" "));
+  }
+}
