@@ -3,6 +3,7 @@ package rungwork.frame;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import rungwork.fault.ModelException;
@@ -126,15 +127,9 @@ public final class Frame {
 
   @Override
   public String toString() {
-    return "Frame in "
-        + plane.name().toLowerCase(java.util.Locale.ROOT)
-        + ": "
-        + nodes.size()
-        + " nodes, "
-        + beams.size()
-        + " beams, "
-        + supports.size()
-        + " supports";
+    return "Frame in %s, nodes: %d, beams: %d, supports: %d"
+        .formatted(
+            plane.name().toLowerCase(Locale.ROOT), nodes.size(), beams.size(), supports.size());
   }
 
   private static ModelException unknown(String what, String name, Iterable<String> known) {

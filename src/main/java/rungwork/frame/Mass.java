@@ -75,6 +75,16 @@ public record Mass(
    * @param zx product of inertia ∫zx dm [kg·m²]
    */
   public record Inertia(double xx, double yy, double zz, double xy, double yz, double zx) {
+    private static final Scale KG_M2 = new Scale("kg·m²", 1);
+
+    /** Refuses moments of inertia below zero, and what is not finite. */
+    public Inertia {
+      Guard.notNegative("moment of inertia about x", xx, KG_M2);
+      Guard.notNegative("moment of inertia about y", yy, KG_M2);
+      Guard.notNegative("moment of inertia about z", zz, KG_M2);
+      Guard.finite("product of inertia", xy + yz + zx);
+    }
+
     /** A point. */
     public static final Inertia NONE = new Inertia(0, 0, 0, 0, 0, 0);
 

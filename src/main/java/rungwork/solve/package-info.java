@@ -1,10 +1,18 @@
 /**
- * The engine: what a flat frame does under its loads.
+ * The engine: what a flat frame does under its loads, and how a vehicle that nothing holds answers
+ * them.
  *
- * <p><b>Method.</b> Direct stiffness: first order, linear elastic, six motions a node, of which
+ * <p><b>Method.</b> Direct stiffness, first order, linear elastic. A node has six motions, of which
  * frame action takes three (along p, q and about n) and grillage action the other three; a family
- * of elements is nothing but the list of its motions. One factorisation L D Lᵀ of each serves all
- * load cases.
+ * of elements is nothing but the list of its motions. A member is known by six deformations that no
+ * rigid motion causes, and by its stiffness against them: K = Bᵀ k B. One factorisation L D Lᵀ of
+ * each action serves all load cases.
+ *
+ * <pre>
+ *        start                          end
+ *   θ₁ ↶  o──────────────────────────────o  ↷ θ₂        bend: turns of the ends against the chord
+ *         |←──────────── L ─────────────→|              stretch: along it;  twist: about it
+ * </pre>
  *
  * <p><b>Assumed.</b> Small motions; equilibrium on the undeformed frame; plane sections without
  * shear flexibility (Euler and Bernoulli); torsion free to warp (Saint-Venant); loads along a beam
@@ -15,11 +23,23 @@
  * <p><b>Audit.</b> Every response carries the largest force that its nodes leave out of balance,
  * over the load; above 1e-9 it is refused. A motion that nothing resists is refused by name.
  *
+ * <p><b>Nothing holds a vehicle in an impact.</b> {@link rungwork.solve.InertiaBalance} finds the
+ * six accelerations from the full mass matrix, before anything is split into actions, and the loads
+ * by which the masses answer; {@link rungwork.solve.Carriers} shares each among the nodes that
+ * carry it; {@link rungwork.solve.Solver#unsupported} holds six motions only to remove the free
+ * one, and what they would carry counts as residual.
+ *
  * <p>Signs as in {@link rungwork.frame}. Reading order: {@link rungwork.solve.Solver}, {@link
  * rungwork.solve.Response}, {@link rungwork.solve.Displacement}, {@link
- * rungwork.solve.InternalForces}, {@link rungwork.solve.BeamForces}; inside, {@code Action}, {@code
- * Member} with {@code Condensation}, {@code Structure}, {@code Equations} with {@code BandFactor},
- * {@code Solution}.
+ * rungwork.solve.InternalForces}, {@link rungwork.solve.BeamForces}; {@link
+ * rungwork.solve.InertiaBalance} with {@link rungwork.solve.AppliedWrench} and {@link
+ * rungwork.solve.RigidAcceleration}, {@link rungwork.solve.Carriers}, {@link
+ * rungwork.solve.SelfWeight}; inside, {@code Action}, {@code Member} with {@code Condensation},
+ * {@code Structure}, {@code Loading}, {@code Equations} with {@code BandFactor} and {@code
+ * Mechanism}, {@code Solution} with {@code Motions}, {@code Deflection}.
+ *
+ * <p>Sources: slope deflection and direct stiffness as in any text on matrix analysis of
+ * structures; sums in doubled digits after Ogita, Rump and Oishi (2005, from memory).
  *
  * <p>This room must not know checks or text.
  */

@@ -37,7 +37,7 @@ class FrameTest {
     assertEquals(List.of(support), frame.supports());
     assertEquals(Plane.PLAN, frame.plane());
     assertEquals(2, frame.length(frame.beam("cross")), 1e-15);
-    assertEquals("Frame in plan: 3 nodes, 2 beams, 1 supports", frame.toString());
+    assertEquals("Frame in plan, nodes: 3, beams: 2, supports: 1", frame.toString());
     Support other = Support.pinned("A");
     assertEquals(List.of(other), frame.on(List.of(other)).supports());
   }
@@ -124,6 +124,9 @@ class FrameTest {
     assertRefused(
         "mass motor is carried by no node; name one at least",
         () -> Mass.point("motor", 3, origin, List.of()));
+    assertRefused(
+        "moment of inertia about y -2.000 kg·m² is below zero",
+        () -> new Mass.Inertia(1, -2, 1, 0, 0, 0));
     assertRefused(
         "amplification 2.500 of mass motor is outside 1 (rigid) to 2 (a spring under a sudden load)",
         () -> new Mass("motor", 3, origin, Mass.Inertia.NONE, List.of("A"), 2.5));
