@@ -1,9 +1,7 @@
 package rungwork.vehicle;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import rungwork.fault.ModelException;
 import rungwork.frame.Load;
 import rungwork.frame.LoadCase;
@@ -15,7 +13,6 @@ import rungwork.solve.AppliedWrench;
 import rungwork.solve.Carriers;
 import rungwork.solve.InertiaBalance;
 import rungwork.solve.RigidAcceleration;
-import rungwork.solve.SelfWeight;
 
 /**
  * An event on one vehicle: the forces from outside and the acceleration with which the masses
@@ -61,15 +58,12 @@ public record Balance(
   }
 
   /**
-   * What each seat feels.
+   * The vehicle's deceleration at each seat.
    *
-   * @return the acceleration at each seat, by the seat's name, in the vehicle's order; of an impact
-   *     without the 1 g of standing
+   * @return one figure a seat, in the vehicle's order
    */
-  public Map<String, RigidAcceleration> atSeats() {
-    Map<String, RigidAcceleration> seats = new LinkedHashMap<>();
-    vehicle.seats().forEach(seat -> seats.put(seat.name(), acceleration.at(seat.at())));
-    return seats;
+  public List<SeatDeceleration> atSeats() {
+    return vehicle.seats().stream().map(seat -> SeatDeceleration.of(seat, acceleration)).toList();
   }
 
   /**
@@ -92,7 +86,7 @@ public record Balance(
     for (Mass mass : carried) {
       loads.addAll(share(acceleration.inertia(mass), mass.at(), sharing.carriers(mass, ladder)));
     }
-    loads.addAll(new SelfWeight(ladder.frame(Joints.RIGID)).loads(acceleration));
+    loads.addAll(ladder.selfWeight().loads(acceleration));
     return new LoadCase(
         event.name() + sharing.suffix(), event.source(), event.assumptions(), loads);
   }

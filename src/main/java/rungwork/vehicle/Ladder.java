@@ -1,6 +1,5 @@
 package rungwork.vehicle;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import rungwork.check.Member;
@@ -28,6 +27,7 @@ public final class Ladder {
   private final List<Crossmember> crossmembers;
   private final List<Mount> mounts;
   private final Layout layout;
+  private final SelfWeight selfWeight;
 
   Ladder(LadderBuilder from) {
     name = from.name;
@@ -36,6 +36,7 @@ public final class Ladder {
     crossmembers = List.copyOf(from.crossmembers);
     mounts = List.copyOf(from.mounts);
     layout = new Layout(this);
+    selfWeight = new SelfWeight(layout.frame(Joints.RIGID));
   }
 
   /**
@@ -190,7 +191,7 @@ public final class Ladder {
    * @return one mass a piece, named after its beam
    */
   public List<Mass> masses() {
-    return new SelfWeight(frame(Joints.RIGID)).masses();
+    return selfWeight.masses();
   }
 
   /**
@@ -214,21 +215,13 @@ public final class Ladder {
   }
 
   /**
-   * The joints that the ladder is run with: rigid, then each released variant that leaves it
-   * stable.
+   * The assumptions about the joints that the ladder is run with.
    *
    * @return rigid; torsion of all crossmembers released; and, with two crossmembers or more, each
    *     one's joints released
    */
   public List<Joints> joints() {
-    List<String> names = crossmembers.stream().map(Crossmember::name).toList();
-    List<Joints> runs = new ArrayList<>();
-    runs.add(Joints.RIGID);
-    runs.add(Joints.torsionReleased(names));
-    if (names.size() > 1) {
-      names.forEach(crossmember -> runs.add(Joints.released(crossmember)));
-    }
-    return List.copyOf(runs);
+    return Joints.all(crossmembers.stream().map(Crossmember::name).toList());
   }
 
   /**
@@ -239,6 +232,15 @@ public final class Ladder {
    */
   static String railPart(Side side) {
     return side.word() + " rail";
+  }
+
+  /**
+   * The own mass of rails and crossmembers, as loads along them.
+   *
+   * @return the frame's own weight
+   */
+  SelfWeight selfWeight() {
+    return selfWeight;
   }
 
   /**

@@ -79,13 +79,14 @@ final class Layout {
       }
     }
     for (Crossmember crossmember : ladder.crossmembers()) {
-      int pieces = crossmemberNodes.get(crossmember.name()).size() - 1;
-      for (int i = 0; i < pieces; i++) {
+      Joints.Ends ends = joints.ends(crossmember.name());
+      int last = crossmemberNodes.get(crossmember.name()).size() - 2;
+      for (int i = 0; i <= last; i++) {
         frame.beam(
             crossmemberBeam(crossmember, i)
                 .released(
-                    i == 0 ? joints.atLeft(crossmember.name()) : Set.<Release>of(),
-                    i == pieces - 1 ? joints.atRight(crossmember.name()) : Set.<Release>of()));
+                    i == 0 ? ends.left() : Set.<Release>of(),
+                    i == last ? ends.right() : Set.<Release>of()));
       }
     }
     return frame.build();

@@ -13,6 +13,11 @@ enum Sharing {
   /** Bound: the rearmost alone. */
   REARMOST;
 
+  /** The ways in which an event's masses are shared: the bounds in an impact only. */
+  static List<Sharing> of(Event event) {
+    return event.kind() == Event.Kind.IMPACT ? List.of(values()) : List.of(ALL);
+  }
+
   /** What a load case's name says of it. */
   String suffix() {
     return this == ALL

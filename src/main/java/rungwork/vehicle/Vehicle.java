@@ -68,6 +68,7 @@ public final class Vehicle {
   public Vehicle on(Ladder ladder) {
     masses.forEach(mass -> refuseUnknown("mass " + mass.name(), mass.carriers(), ladder));
     wheels.forEach(wheel -> refuseUnknown(wheel.name(), wheel.carriers(), ladder));
+    masses.forEach(mass -> refuseTwin(mass, ladder));
     return new Vehicle(this, ladder);
   }
 
@@ -254,6 +255,17 @@ public final class Vehicle {
                 + Scale.MM.show(track(axle))
                 + ": a wheel would lift");
       }
+    }
+  }
+
+  private static void refuseTwin(Mass mass, Ladder ladder) {
+    if (ladder.masses().stream().anyMatch(own -> own.name().equals(mass.name()))) {
+      throw new ModelException(
+          "mass "
+              + mass.name()
+              + " has the name of a piece of ladder "
+              + ladder.name()
+              + ", which counts by itself; rename or remove it");
     }
   }
 

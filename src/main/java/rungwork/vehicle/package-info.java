@@ -18,15 +18,35 @@
  * rungwork.vehicle.Vehicle} is masses, wheels and seats, each carried by features. An {@link
  * rungwork.vehicle.Event} is what the ground or a wall does.
  *
- * <p>Axes as in {@link rungwork.frame}: x forward, y to the left, z up, origin on the ground under
- * the middle of the front axle; a station behind the front axle has a negative x. SI units inside.
+ * <p><b>Balance.</b> Nothing holds the vehicle. The event's forces from outside are answered by the
+ * inertia of every mass at its own place, the frame's own pieces included; weights need no term,
+ * since a vehicle that stands feels 1 g upwards. Braking and cornering are steady by load transfer:
+ * no turning is left over. An impact comes on top of standing, with masses on springs and belts
+ * amplified as stated. Loads on several fastening points are shared like a rigid body on equal
+ * springs, at the points themselves, and go along rigid arms to the nodes.
  *
- * <p>Reading order: {@link rungwork.vehicle.Side}, {@link rungwork.vehicle.Axle}, {@link
- * rungwork.vehicle.Rail}, {@link rungwork.vehicle.Crossmember}, {@link rungwork.vehicle.Mount},
- * {@link rungwork.vehicle.Ladder} with {@link rungwork.vehicle.LadderBuilder}, {@link
- * rungwork.vehicle.Joints}, {@link rungwork.vehicle.Wheel}, {@link rungwork.vehicle.Seat}, {@link
- * rungwork.vehicle.Vehicle} with {@link rungwork.vehicle.VehicleBuilder}, {@link
- * rungwork.vehicle.Push}, {@link rungwork.vehicle.Event}.
+ * <p><b>Joints</b> between crossmembers and rails are run rigid and released; see {@link
+ * rungwork.vehicle.Joints} for which releases leave a ladder standing.
+ *
+ * <p><b>Left out:</b> suspension links, kick-ups, the bending of springs, aerodynamic forces, tyre
+ * forces that change during an impact, friction at the wall.
+ *
+ * <p>Axes as in {@link rungwork.frame}: x forward, y to the left, z up, origin on the ground under
+ * the middle of the front axle; a station behind the front axle has a negative x. The left rail's
+ * beams run forward, the right rail's rearward and the crossmembers' from left to right, so that a
+ * section's +y faces outwards on both rails and forward on crossmembers. SI units inside.
+ *
+ * <p>Sources: Barton and Fieldhouse, Automotive Chassis Engineering, Springer 2018; Brown,
+ * Robertson and Serpento, Motor Vehicle Structures, Butterworth-Heinemann 2002; statics and Newton
+ * and Euler.
+ *
+ * <p>Reading order: {@link rungwork.vehicle.Ladder} with {@link rungwork.vehicle.LadderBuilder},
+ * {@link rungwork.vehicle.Rail}, {@link rungwork.vehicle.Crossmember}, {@link
+ * rungwork.vehicle.Mount}; {@link rungwork.vehicle.Joints}; {@link rungwork.vehicle.Vehicle} with
+ * {@link rungwork.vehicle.VehicleBuilder}, {@link rungwork.vehicle.Wheel}, {@link
+ * rungwork.vehicle.Seat}; {@link rungwork.vehicle.Event}, {@link rungwork.vehicle.Events}, {@link
+ * rungwork.vehicle.Hit}; {@link rungwork.vehicle.Balance}, {@link rungwork.vehicle.TwistRig};
+ * {@link rungwork.vehicle.Assessment}.
  *
  * <p>This room must not know the detail of joints (bolts, tabs) or of impacts (pulses, crush).
  */

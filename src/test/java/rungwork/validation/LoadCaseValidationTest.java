@@ -1,5 +1,6 @@
 package rungwork.validation;
 
+import static rungwork.quantity.Quantities.g;
 import static rungwork.quantity.Quantities.kg;
 import static rungwork.quantity.Quantities.mm;
 
@@ -23,8 +24,6 @@ import rungwork.vehicle.Ladder;
 import rungwork.vehicle.Side;
 import rungwork.vehicle.TwistRig;
 import rungwork.vehicle.Vehicle;
-import tech.units.indriya.quantity.Quantities;
-import tech.units.indriya.unit.Units;
 
 /** The load on each wheel, and the stiffness of a ladder bay, by hand. */
 class LoadCaseValidationTest {
@@ -48,8 +47,7 @@ class LoadCaseValidationTest {
   @Test
   void braking_of_a_front_wheel() {
     Wrench standing = wheel(Events.standing());
-    Wrench braking =
-        wheel(Events.braking(Quantities.getQuantity(1.1 * G, Units.METRE_PER_SQUARE_SECOND)));
+    Wrench braking = wheel(Events.braking(g(1.1)));
     EQUAL_AXLES
         .value("load moved forward at 1.1 g", "N", "1544.5", 2 * (braking.fz() - standing.fz()))
         .value("vertical front wheel at 1.1 g", "N", "2488.4", braking.fz())
@@ -58,8 +56,7 @@ class LoadCaseValidationTest {
 
   @Test
   void cornering_over_both_axles() {
-    Event cornering =
-        Events.cornering(Side.LEFT, Quantities.getQuantity(G, Units.METRE_PER_SQUARE_SECOND));
+    Event cornering = Events.cornering(Side.LEFT, g(1));
     List<AppliedWrench> turn = cornering.scene().on(equalAxles(), plainLadder());
     List<AppliedWrench> standing = Events.standing().scene().on(equalAxles(), plainLadder());
     double moved = 0;

@@ -4,8 +4,6 @@ import static rungwork.quantity.Quantities.kg;
 import static rungwork.quantity.Quantities.mm;
 
 import java.util.List;
-import javax.measure.Quantity;
-import javax.measure.quantity.Acceleration;
 import rungwork.frame.Point;
 import rungwork.frame.Stock;
 import rungwork.material.Elasticity;
@@ -13,8 +11,6 @@ import rungwork.material.RatedMaterial;
 import rungwork.material.Source;
 import rungwork.section.Properties;
 import rungwork.section.Section;
-import tech.units.indriya.quantity.Quantities;
-import tech.units.indriya.unit.Units;
 
 /** An invented electric parcel runabout, symmetric left to right, and its ladder. */
 final class Curlew {
@@ -99,10 +95,5 @@ final class Curlew {
 
   static Point at(double x, double y, double z) {
     return Point.at(mm(x), mm(y), mm(z));
-  }
-
-  /** Accelerations of g. */
-  static Quantity<Acceleration> g(double value) {
-    return Quantities.getQuantity(value * 9.80665, Units.METRE_PER_SQUARE_SECOND);
   }
 }

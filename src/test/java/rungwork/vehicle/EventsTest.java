@@ -3,6 +3,7 @@ package rungwork.vehicle;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static rungwork.quantity.Quantities.g;
 import static rungwork.quantity.Quantities.kg;
 import static rungwork.quantity.Quantities.mm;
 
@@ -56,7 +57,7 @@ class EventsTest {
 
   @Test
   void braking_moves_load_forward_and_splits_with_it() {
-    List<Wrench> braking = forces(Events.braking(Curlew.g(0.8)));
+    List<Wrench> braking = forces(Events.braking(g(0.8)));
     Vehicle vehicle = Curlew.vehicle();
     double moved = 620 * 0.8 * G * vehicle.centreOfMass().z() / 2.2;
     double front = vehicle.axleLoads().get(Axle.FRONT) + moved;
@@ -67,7 +68,7 @@ class EventsTest {
 
   @Test
   void cornering_moves_load_outwards_by_roll_share_and_pushes_inwards() {
-    List<Wrench> left = forces(Events.cornering(Side.LEFT, Curlew.g(0.6)));
+    List<Wrench> left = forces(Events.cornering(Side.LEFT, g(0.6)));
     Vehicle vehicle = Curlew.vehicle();
     double rolling = 620 * 0.6 * G * vehicle.centreOfMass().z();
     double front = vehicle.axleLoads().get(Axle.FRONT);
@@ -75,7 +76,7 @@ class EventsTest {
     assertEquals(front / 2 + 0.55 * rolling / 1.3, left.get(1).fz(), 1e-9);
     assertEquals(0.6 * front, left.get(0).fy() + left.get(1).fy(), 1e-9);
     assertEquals(0.6 * left.get(1).fz(), left.get(1).fy(), 1e-9);
-    List<Wrench> right = forces(Events.cornering(Side.RIGHT, Curlew.g(0.6)));
+    List<Wrench> right = forces(Events.cornering(Side.RIGHT, g(0.6)));
     assertEquals(left.get(0).fz(), right.get(1).fz(), 1e-9);
     assertEquals(-left.get(0).fy(), right.get(1).fy(), 1e-9);
   }
@@ -88,30 +89,28 @@ class EventsTest {
     refused(
         "braking at 2.000 g lifts the rear axle of vehicle Curlew off the ground; it stays down to"
             + " 1.711 g",
-        Events.braking(Curlew.g(2)));
+        Events.braking(g(2)));
     double front = Curlew.vehicle().axleLoads().get(Axle.FRONT) / 2;
     double frontLimit = front / (0.55 * 620 * Curlew.vehicle().centreOfMass().z() / 1.3) / G;
     assertEquals(1.104, frontLimit, 5e-4);
     refused(
         "cornering at 1.200 g lifts the front left wheel of vehicle Curlew off the ground; it stays"
             + " down to 1.104 g",
-        Events.cornering(Side.LEFT, Curlew.g(1.2)));
+        Events.cornering(Side.LEFT, g(1.2)));
     assertEquals(frontLimit * G, Curlew.vehicle().corneringLimit(), 1e-9);
   }
 
   @Test
   void factors_of_nothing_are_refused() {
     message("bump factor 0 is not above zero", () -> Events.bumpBothWheels(Axle.FRONT, 0));
-    message("braking -1.000 g is not above zero", () -> Events.braking(Curlew.g(-1)));
-    message(
-        "frontal impact 0 g is not above zero",
-        () -> Events.frontalImpact(Curlew.g(0), Hit.CENTRE));
+    message("braking -1.000 g is not above zero", () -> Events.braking(g(-1)));
+    message("frontal impact 0 g is not above zero", () -> Events.frontalImpact(g(0), Hit.CENTRE));
   }
 
   @Test
   void driving_keeps_two_thirds_of_yield_and_an_impact_all_of_it() {
     assertEquals(DesignFactor.ROAD, Events.standing().designFactor());
-    assertEquals(DesignFactor.NONE, Events.frontalImpact(Curlew.g(20), Hit.CENTRE).designFactor());
+    assertEquals(DesignFactor.NONE, Events.frontalImpact(g(20), Hit.CENTRE).designFactor());
   }
 
   @Test
@@ -121,7 +120,7 @@ class EventsTest {
     double amplified = 470 + 1.5 * 150 + ladder.mass();
     for (Hit hit : Hit.values()) {
       double force =
-          Events.frontalImpact(Curlew.g(20), hit).scene().on(vehicle, ladder).stream()
+          Events.frontalImpact(g(20), hit).scene().on(vehicle, ladder).stream()
               .mapToDouble(push -> push.wrench().fx())
               .sum();
       assertEquals(-amplified * 20 * G, force, 1e-6);
@@ -131,7 +130,7 @@ class EventsTest {
   @Test
   void a_wall_splits_evenly_on_a_symmetric_vehicle_and_by_lever_on_another() {
     Ladder ladder = Curlew.ladder();
-    Event wall = Events.frontalImpact(Curlew.g(20), Hit.FULL_WIDTH);
+    Event wall = Events.frontalImpact(g(20), Hit.FULL_WIDTH);
     List<AppliedWrench> even = wall.scene().on(Curlew.vehicle().on(ladder), ladder);
     assertEquals(even.get(0).wrench().fx(), even.get(1).wrench().fx(), 1e-6);
     Vehicle flat = Flat.vehicle();

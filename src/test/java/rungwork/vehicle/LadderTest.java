@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static rungwork.quantity.Quantities.mm;
 
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import rungwork.fault.ModelException;
 import rungwork.frame.Beam;
@@ -68,15 +69,16 @@ class LadderTest {
 
   @Test
   void released_joints_let_go_both_ends_of_one_crossmember() {
-    Frame frame = Curlew.ladder().frame(Joints.released("front"));
+    Frame frame = Curlew.ladder().frame(Joints.released("front", Side.RIGHT));
     Beam left = frame.beam("front crossmember 1");
     Beam right = frame.beam("front crossmember 2");
     assertEquals(
-        java.util.Set.of(Release.IN_PLANE_BENDING, Release.OUT_OF_PLANE_BENDING),
-        left.startReleases());
-    assertEquals(java.util.Set.of(Release.values()), right.endReleases());
-    assertEquals(java.util.Set.of(), left.endReleases());
-    assertEquals(java.util.Set.of(), frame.beam("rear crossmember 1").startReleases());
+        Set.of(Release.IN_PLANE_BENDING, Release.OUT_OF_PLANE_BENDING), left.startReleases());
+    assertEquals(Set.of(Release.values()), right.endReleases());
+    assertEquals(Set.of(), left.endReleases());
+    assertEquals(Set.of(), frame.beam("rear crossmember 1").startReleases());
+    Frame other = Curlew.ladder().frame(Joints.released("front", Side.LEFT));
+    assertEquals(Set.of(Release.values()), other.beam("front crossmember 1").startReleases());
   }
 
   @Test
@@ -88,7 +90,10 @@ class LadderTest {
             .crossmember("only", mm(-1000), Curlew.tube())
             .build();
     assertEquals(
-        List.of("joints rigid", "torsion of all crossmembers released"),
+        List.of(
+            "joints rigid",
+            "torsion of all crossmembers released at the right",
+            "torsion of all crossmembers released at the left"),
         ladder.joints().stream().map(Joints::words).toList());
   }
 
@@ -191,7 +196,7 @@ class LadderTest {
         () -> ladder.crossmember("fore"));
     message(
         "ladder Curlew has no crossmember named fore; it has front, middle, rear",
-        () -> ladder.frame(Joints.released("fore")));
+        () -> ladder.frame(Joints.released("fore", Side.LEFT)));
     String known = String.join(", ", ladder.layout().features());
     message("ladder Curlew has no feature named fore; it has " + known, () -> ladder.node("fore"));
   }

@@ -111,6 +111,16 @@ class VehicleTest {
   }
 
   @Test
+  void a_mass_that_repeats_a_piece_of_the_frame_is_refused() {
+    Vehicle vehicle =
+        Curlew.parts().mass("left rail 2", kg(7), Curlew.at(-300, 400, 380), "left tip").build();
+    refused(
+        "mass left rail 2 has the name of a piece of ladder Curlew, which counts by itself; rename"
+            + " or remove it",
+        () -> vehicle.on(Curlew.ladder()));
+  }
+
+  @Test
   void the_card_shows_what_a_weighbridge_would() {
     assertEquals(
         """

@@ -1,0 +1,258 @@
+package rungwork.vehicle;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import rungwork.check.Caution;
+import rungwork.check.CheckSheet;
+import rungwork.check.Member;
+import rungwork.check.MemberChecks;
+import rungwork.fault.ModelException;
+import rungwork.fault.Scale;
+import rungwork.frame.LoadCase;
+import rungwork.frame.Mass;
+import rungwork.solve.Response;
+import rungwork.solve.Solver;
+
+/**
+ * A vehicle on its ladder under several events: every event with every assumption about the joints,
+ * every member checked, the worst answer kept. Immutable.
+ */
+public final class Assessment {
+  private static final List<String> NOT_MADE =
+      List.of(
+          "offset moment where a rail leaves the plane (kick-up)",
+          "second-order effects of compression on the frame",
+          "side, rear and roll-over impact",
+          "collapse beyond first yield");
+
+  private final Vehicle vehicle;
+  private final Ladder ladder;
+  private final List<Event> events;
+  private final List<Member> members;
+  private final Map<String, Balance> balances = new LinkedHashMap<>();
+  private final Map<Joints, Map<String, Response>> responses = new LinkedHashMap<>();
+  private final CheckSheet sheet;
+
+  private Assessment(Vehicle vehicle, Ladder ladder, List<Event> events) {
+    this.vehicle = vehicle;
+    this.ladder = ladder;
+    this.events = events;
+    members = ladder.members();
+    events.forEach(event -> balances.put(event.name(), Balance.of(event, vehicle, ladder)));
+    sheet = sheet(run());
+  }
+
+  /**
+   * Assesses a vehicle.
+   *
+   * @param vehicle the vehicle as built, without its frame's own masses
+   * @param ladder its frame
+   * @param events the events, no two of one name
+   * @return the assessment
+   * @throws ModelException when there is no event, when an event cannot happen to this vehicle, or
+   *     when a mass or wheel is carried by what the ladder does not have
+   */
+  public static Assessment of(Vehicle vehicle, Ladder ladder, List<Event> events) {
+    if (events.isEmpty()) {
+      throw new ModelException("there is no event to assess vehicle " + vehicle.name() + " under");
+    }
+    Set<String> names = new HashSet<>();
+    for (Event event : events) {
+      if (!names.add(event.name())) {
+        throw new ModelException("two events are named " + event.name() + "; rename one");
+      }
+    }
+    return new Assessment(vehicle.on(ladder), ladder, List.copyOf(events));
+  }
+
+  /**
+   * The vehicle with its frame's own masses.
+   *
+   * @return the complete vehicle
+   */
+  public Vehicle vehicle() {
+    return vehicle;
+  }
+
+  /**
+   * The frame.
+   *
+   * @return the ladder
+   */
+  public Ladder ladder() {
+    return ladder;
+  }
+
+  /**
+   * The events.
+   *
+   * @return the events in the order given
+   */
+  public List<Event> events() {
+    return events;
+  }
+
+  /**
+   * All checks: of each question to a member in an event the worst answer over the joints and the
+   * bounds of sharing, which the check's load case names.
+   *
+   * @return the sheet
+   */
+  public CheckSheet sheet() {
+    return sheet;
+  }
+
+  /**
+   * The forces of an event and the acceleration that answers them.
+   *
+   * @param event one of the events, known by its name
+   * @return its balance
+   */
+  public Balance balance(Event event) {
+    return Optional.ofNullable(balances.get(event.name())).orElseThrow(() -> unknown(event));
+  }
+
+  /**
+   * What the frame does in an event, its masses shared by all their mounts.
+   *
+   * @param event one of the events, known by its name
+   * @param joints one of the ladder's {@link Ladder#joints()}
+   * @return the response
+   */
+  public Response response(Event event, Joints joints) {
+    balance(event);
+    return Optional.ofNullable(responses.get(joints))
+        .orElseThrow(
+            () ->
+                new ModelException(
+                    "the ladder was not run with " + joints + "; it was with " + ladder.joints()))
+        .get(event.name());
+  }
+
+  /**
+   * The vehicle's deceleration at each seat in an event.
+   *
+   * @param event one of the events, known by its name
+   * @return one figure a seat, in the vehicle's order
+   */
+  public List<SeatDeceleration> seatDecelerations(Event event) {
+    return balance(event).atSeats();
+  }
+
+  /**
+   * The frame's torsional stiffness as a workshop would measure it at the axles.
+   *
+   * @param joints what is assumed of the joints
+   * @return K [N·m/rad]
+   */
+  public double torsionalStiffness(Joints joints) {
+    return TwistRig.of(vehicle, ladder).stiffness(joints);
+  }
+
+  /**
+   * The frame's own mass.
+   *
+   * @return rails and crossmembers [kg]
+   */
+  public double mass() {
+    return ladder.mass();
+  }
+
+  private WorstChecks run() {
+    WorstChecks worst = new WorstChecks();
+    Map<Event, List<LoadCase>> loads = new LinkedHashMap<>();
+    for (Event event : events) {
+      Balance balance = balances.get(event.name());
+      loads.put(event, Sharing.of(event).stream().map(balance::loadCase).toList());
+    }
+    for (Joints joints : ladder.joints()) {
+      Solver solver = Solver.unsupported(ladder.frame(joints));
+      Map<String, Response> shared = new LinkedHashMap<>();
+      loads.forEach(
+          (event, cases) -> {
+            List<Response> answers =
+                cases.stream().map(loadCase -> solver.solve(named(loadCase, joints))).toList();
+            shared.put(event.name(), answers.get(0));
+            answers.forEach(answer -> check(event, answer, worst));
+          });
+      responses.put(joints, shared);
+    }
+    return worst;
+  }
+
+  private void check(Event event, Response response, WorstChecks worst) {
+    for (Member member : members) {
+      worst.add(event, MemberChecks.of(member, response, event.designFactor()));
+    }
+  }
+
+  private static LoadCase named(LoadCase loads, Joints joints) {
+    String name = loads.name() + ", " + joints.words();
+    return new LoadCase(name, loads.source(), loads.assumptions(), loads.loads());
+  }
+
+  private CheckSheet sheet(WorstChecks worst) {
+    List<String> notMade = new ArrayList<>(MemberChecks.notMade());
+    notMade.addAll(NOT_MADE);
+    boolean impact = events.stream().anyMatch(event -> event.kind() == Event.Kind.IMPACT);
+    return new CheckSheet(
+        vehicle.name() + " on ladder " + ladder.name(),
+        worst.all(),
+        notMade,
+        assumptions(),
+        impact ? EnumSet.allOf(Caution.class) : EnumSet.of(Caution.SCREENING));
+  }
+
+  private List<String> assumptions() {
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        "Frame: flat, on the centroid lines of rails and crossmembers; mounts on rigid arms;"
+            + " crossmembers reach from line to line.");
+    lines.add(
+        "Joints between crossmembers and rails: run "
+            + String.join("; ", ladder.joints().stream().map(Joints::words).toList())
+            + "; the worst counts.");
+    lines.add(
+        "Masses: a mass on several mounts is shared like a rigid body on equal springs; in an"
+            + " impact also all on the foremost and all on the rearmost; sideways, and in driving,"
+            + " the sharing is not bounded.");
+    for (Mass mass : vehicle.masses()) {
+      if (mass.amplification() > 1) {
+        lines.add(
+            "Mass "
+                + mass.name()
+                + " counts "
+                + Scale.NUMBER.show(mass.amplification(), 3)
+                + " times in an impact, as stated.");
+      }
+    }
+    Map<String, List<String>> made = new LinkedHashMap<>();
+    for (Event event : events) {
+      event
+          .assumptions()
+          .forEach(line -> made.computeIfAbsent(line, none -> new ArrayList<>()).add(event.name()));
+    }
+    made.forEach((line, names) -> lines.add("In " + String.join("; ", names) + ": " + line + "."));
+    lines.addAll(MemberChecks.assumptions());
+    return lines;
+  }
+
+  private ModelException unknown(Event event) {
+    return new ModelException(
+        "event "
+            + event.name()
+            + " was not assessed; there are "
+            + String.join("; ", events.stream().map(Event::name).toList()));
+  }
+
+  @Override
+  public String toString() {
+    return vehicle.name() + " on ladder " + ladder.name() + ": " + sheet.verdictLine();
+  }
+}
