@@ -76,7 +76,7 @@ public record Balance(
   LoadCase loadCase(Sharing sharing) {
     List<Load> loads = new ArrayList<>();
     if (event.kind() == Event.Kind.IMPACT) {
-      loads.addAll(of(Events.standing(), vehicle, ladder).loadCase(Sharing.ALL).loads());
+      loads.addAll(of(Event.standing(), vehicle, ladder).loadCase(Sharing.ALL).loads());
     }
     for (AppliedWrench force : forces) {
       loads.addAll(share(force.wrench(), force.at(), force.carriers()));

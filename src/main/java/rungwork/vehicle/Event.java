@@ -1,13 +1,27 @@
 package rungwork.vehicle;
 
+import static rungwork.quantity.Quantities.si;
+
 import java.util.List;
+import java.util.Locale;
+import javax.measure.Quantity;
+import javax.measure.quantity.Acceleration;
 import rungwork.check.DesignFactor;
 import rungwork.fault.Guard;
+import rungwork.fault.ModelException;
+import rungwork.fault.Scale;
+import rungwork.frame.Mass;
+import rungwork.frame.Wrench;
 import rungwork.solve.AppliedWrench;
+import rungwork.solve.InertiaBalance;
 
 /**
  * Something that happens to a vehicle, with the source of its factors. What it does to the frame
- * depends on the vehicle and the ladder; {@link Events} holds the usual ones.
+ * depends on the vehicle and the ladder.
+ *
+ * <p>The usual events and factors are from Barton and Fieldhouse, Automotive Chassis Engineering,
+ * Springer 2018, section 4.3.2.1, and Brown, Robertson and Serpento, Motor Vehicle Structures,
+ * Butterworth-Heinemann 2002, sections 2.4 and 2.5 and table 2.4.
  *
  * @param name such as {@code bump, both front wheels, 3.0 g}
  * @param source where its factors come from
@@ -16,6 +30,19 @@ import rungwork.solve.AppliedWrench;
  * @param scene its forces from outside on a given vehicle
  */
 public record Event(String name, String source, List<String> assumptions, Kind kind, Scene scene) {
+  /** Usual factor of a bump under both wheels of an axle, on the road [1]. */
+  static final double BUMP_FACTOR = 3;
+
+  /** Usual factor of a bump under one wheel, on the road [1] (Pawlowski 1969, from memory). */
+  static final double ONE_WHEEL_FACTOR = 1.3;
+
+  private static final double G = Scale.G.inSi();
+  private static final String AXLES_SHARE =
+      "each axle's load acts at the centre of mass's distance from the middle";
+  private static final String WHEELS_ON_MOUNTS =
+      "a wheel's force is shared by its mounts like a rigid body on equal springs; the links"
+          + " between are not modelled";
+
   /** Copies its assumptions. */
   public Event {
     name = Guard.name("event", name);
@@ -39,6 +66,97 @@ public record Event(String name, String source, List<String> assumptions, Kind k
     }
   }
 
+  /** Where a frontal impact meets the frame. */
+  public enum Hit {
+    /**
+     * A wall across the whole width: both rail tips decelerate alike, so the vehicle does not yaw,
+     * which says how the force splits between them.
+     */
+    FULL_WIDTH,
+    /** The left rail's tip alone takes it: the vehicle yaws its nose to the left. */
+    LEFT_TIP,
+    /** The right rail's tip alone takes it: the vehicle yaws its nose to the right. */
+    RIGHT_TIP,
+    /** A narrow obstacle meets the middle of the foremost crossmember. */
+    CENTRE;
+
+    /** Rail tips farther apart along x than this do not meet a wall together [m]: 1 mm. */
+    private static final double LEVEL = 1e-3;
+
+    /**
+     * Where it hits in a sentence.
+     *
+     * @return for example {@code left tip}
+     */
+    public String words() {
+      return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    /**
+     * The forces of the obstacle when it decelerates a vehicle.
+     *
+     * @param vehicle the vehicle with its frame's own masses
+     * @param ladder its frame
+     * @param deceleration of the centre of the amplified masses [m/s²]
+     * @return one force, or one at each tip
+     */
+    List<AppliedWrench> forces(Vehicle vehicle, Ladder ladder, double deceleration) {
+      List<Mass> masses = vehicle.masses().stream().map(Mass::amplified).toList();
+      double force = masses.stream().mapToDouble(Mass::kilograms).sum() * deceleration;
+      return switch (this) {
+        case FULL_WIDTH -> bothTips(masses, ladder, force);
+        case LEFT_TIP -> List.of(at("left tip", ladder, force));
+        case RIGHT_TIP -> List.of(at("right tip", ladder, force));
+        case CENTRE -> List.of(at(ladder.crossmembers().get(0).name() + " middle", ladder, force));
+      };
+    }
+
+    /**
+     * With yaw accelerations l and r from the left and the right tip alone, s l + (1 − s) r = 0.
+     */
+    private static List<AppliedWrench> bothTips(List<Mass> masses, Ladder ladder, double force) {
+      refuseUneven(ladder);
+      double left = yaw(masses, at("left tip", ladder, force));
+      double right = yaw(masses, at("right tip", ladder, force));
+      double share = right / (right - left);
+      if (!(share >= 0 && share <= 1)) {
+        throw new ModelException(
+            "the centre of mass lies beside the rail tips of ladder "
+                + ladder.name()
+                + ": a full-width wall cannot stop it without yaw");
+      }
+      return List.of(
+          at("left tip", ladder, share * force), at("right tip", ladder, (1 - share) * force));
+    }
+
+    private static double yaw(List<Mass> masses, AppliedWrench force) {
+      return InertiaBalance.of(masses, List.of(force)).acceleration().alphaZ();
+    }
+
+    private static AppliedWrench at(String feature, Ladder ladder, double force) {
+      return new AppliedWrench(
+          "obstacle at " + feature,
+          Wrench.force(-force, 0, 0),
+          ladder.node(feature).at(),
+          List.of(feature));
+    }
+
+    private static void refuseUneven(Ladder ladder) {
+      double left = ladder.rail(Side.LEFT).x();
+      double right = ladder.rail(Side.RIGHT).x();
+      if (Math.abs(left - right) > LEVEL) {
+        throw new ModelException(
+            "the rail tips of ladder "
+                + ladder.name()
+                + " are at x "
+                + Scale.MM.show(left)
+                + " and "
+                + Scale.MM.show(right)
+                + ": a full-width wall meets one of them alone; ask for that tip");
+      }
+    }
+  }
+
   /** The forces from outside that make an event. */
   @FunctionalInterface
   public interface Scene {
@@ -50,6 +168,163 @@ public record Event(String name, String source, List<String> assumptions, Kind k
      * @return the forces, their carriers named by the ladder's features
      */
     List<AppliedWrench> on(Vehicle vehicle, Ladder ladder);
+  }
+
+  /**
+   * Standing on level ground.
+   *
+   * @return the event
+   */
+  public static Event standing() {
+    return driving(
+        "standing, 1 g",
+        "statics",
+        "the vehicle stands on level ground",
+        (vehicle, ladder) -> new WheelForces(vehicle).pushes());
+  }
+
+  /**
+   * Both wheels of an axle over a bump: 3 times their standing load.
+   *
+   * @param axle the axle
+   * @return the event
+   */
+  public static Event bumpBothWheels(Axle axle) {
+    return bumpBothWheels(axle, BUMP_FACTOR);
+  }
+
+  /**
+   * Both wheels of an axle over a bump. The other axle keeps its standing load; the body is free to
+   * rise and to pitch, so its inertia takes up what the weights do not.
+   *
+   * @param axle the axle
+   * @param factor of its standing wheel loads: 2 to 3 on the road, 4 on rough ground
+   * @return the event
+   */
+  public static Event bumpBothWheels(Axle axle, double factor) {
+    Guard.positive("bump factor", factor, Scale.NUMBER);
+    return driving(
+        "bump, both " + axle.word() + " wheels, " + Scale.G.show(factor * G, 2),
+        "2 to 3 on the road, 4 on rough ground: Barton and Fieldhouse 2018, section 4.3.2.1",
+        "the body is free to rise and pitch; the other axle keeps its standing load",
+        (vehicle, ladder) -> new WheelForces(vehicle).axleTimes(axle, factor).pushes());
+  }
+
+  /**
+   * One wheel over a bump: 1.3 times standing and twist together.
+   *
+   * @param axle the axle of the raised wheel
+   * @param side the side of the raised wheel
+   * @return the event
+   */
+  public static Event bumpOneWheel(Axle axle, Side side) {
+    return bumpOneWheel(axle, side, ONE_WHEEL_FACTOR);
+  }
+
+  /**
+   * One wheel over a bump: standing loads and the couples that just lift a wheel, together times a
+   * factor.
+   *
+   * @param axle the axle of the raised wheel
+   * @param side the side of the raised wheel
+   * @param factor 1.3 on the road, 1.8 on rough ground
+   * @return the event
+   */
+  public static Event bumpOneWheel(Axle axle, Side side, double factor) {
+    Guard.positive("one-wheel bump factor", factor, Scale.NUMBER);
+    return driving(
+        "bump, " + axle.word() + " " + side.word() + " wheel, × " + Scale.NUMBER.show(factor, 2),
+        "1.3 on the road, 1.8 on rough ground: Pawlowski 1969, from memory",
+        "standing and the twist that just lifts a wheel, together times the factor; the body is"
+            + " free to rise and pitch",
+        (vehicle, ladder) ->
+            new WheelForces(vehicle)
+                .twisted(axle, side, WheelForces.twistCouple(vehicle, axle, side))
+                .times(factor)
+                .pushes());
+  }
+
+  /**
+   * Pure twist: equal and opposite couples at the axles, the largest that leave all wheels on the
+   * ground, without the weights.
+   *
+   * @return the event, the front left wheel pushed up
+   */
+  public static Event pureTwist() {
+    return driving(
+        "pure twist",
+        "couple = lighter axle load / 2 × track: Brown, Robertson and Serpento 2002, sections 2.4"
+            + " and 2.5",
+        "twist alone: the weights act in the bump under one wheel",
+        (vehicle, ladder) ->
+            new WheelForces(vehicle)
+                .times(0)
+                .twisted(
+                    Axle.FRONT, Side.LEFT, WheelForces.twistCouple(vehicle, Axle.FRONT, Side.LEFT))
+                .pushes());
+  }
+
+  /**
+   * Steady braking: the load moves forward by m a h / L; each wheel brakes in proportion to its
+   * load.
+   *
+   * @param deceleration above zero; 1.1 g by measurements on cars
+   * @return the event
+   */
+  public static Event braking(Quantity<Acceleration> deceleration) {
+    double a = Guard.positive("braking", si("braking", deceleration), Scale.G);
+    return driving(
+        "braking, " + Scale.G.show(a, 2),
+        "1.1 g: Cranfield tests in Brown, Robertson and Serpento 2002, table 2.4",
+        "steady: no pitching; each wheel brakes in proportion to its load; brakes sit in the"
+            + " wheels",
+        (vehicle, ladder) -> new WheelForces(vehicle).braked(a).pushes());
+  }
+
+  /**
+   * Steady cornering: m a h moves load from the inner to the outer wheels, the front axle's share
+   * by its roll stiffness; the lateral force of an axle follows from yaw balance, that of a wheel
+   * in proportion to its load.
+   *
+   * @param towards the side of the turn's centre
+   * @param acceleration towards that side, above zero; about 1 g, limited by the tyres
+   * @return the event
+   */
+  public static Event cornering(Side towards, Quantity<Acceleration> acceleration) {
+    double a = Guard.positive("cornering", si("cornering", acceleration), Scale.G);
+    return driving(
+        "cornering to the " + towards.word() + ", " + Scale.G.show(a, 2),
+        "limited by the tyres, about 1 g: lecture notes on vehicle loads",
+        "steady: no rolling; the front axle moves the stated share of the load across",
+        (vehicle, ladder) -> new WheelForces(vehicle).cornered(towards, a).pushes());
+  }
+
+  /**
+   * A frontal impact that gives the vehicle's centre of mass a stated deceleration.
+   *
+   * @param deceleration above zero
+   * @param hit where it hits
+   * @return the event
+   */
+  public static Event frontalImpact(Quantity<Acceleration> deceleration, Hit hit) {
+    double a = Guard.positive("frontal impact", si("frontal impact", deceleration), Scale.G);
+    return new Event(
+        "frontal impact, " + hit.words() + ", " + Scale.G.show(a, 2),
+        "deceleration stated by the user",
+        List.of(
+            "the force is the sum of all masses, those on springs and belts amplified, times the"
+                + " deceleration of their centre",
+            "the force is straight rearwards at the height of the rails; no friction at the wall",
+            "the body is free to pitch and, unless both tips are held alike, to yaw; the tyres keep"
+                + " their standing loads",
+            WHEELS_ON_MOUNTS),
+        Kind.IMPACT,
+        (vehicle, ladder) -> hit.forces(vehicle, ladder, a));
+  }
+
+  private static Event driving(String name, String source, String assumption, Scene scene) {
+    List<String> assumptions = List.of(assumption, AXLES_SHARE, WHEELS_ON_MOUNTS);
+    return new Event(name, source, assumptions, Kind.DRIVING, scene);
   }
 
   /**

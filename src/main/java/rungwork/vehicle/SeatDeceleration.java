@@ -15,7 +15,7 @@ public record SeatDeceleration(String seat, double rearwards, double magnitude) 
   /** Less than this is rounding of a steady motion [m/s²]. */
   private static final double NOTHING = 1e-9;
 
-  static SeatDeceleration of(Seat seat, RigidAcceleration vehicle) {
+  static SeatDeceleration of(Vehicle.Seat seat, RigidAcceleration vehicle) {
     RigidAcceleration there = vehicle.at(seat.at());
     double magnitude = Math.sqrt(square(there.ax()) + square(there.ay()) + square(there.az()));
     return new SeatDeceleration(seat.name(), -there.ax(), magnitude);

@@ -29,13 +29,13 @@ import rungwork.solve.Solver;
  * @param rearLeft feature on a stand
  * @param rearRight feature on a stand
  */
-public record TwistRig(
+record TwistRig(
     Ladder ladder, String frontLeft, String frontRight, String rearLeft, String rearRight) {
   /** A couple small enough for any frame [N·m]; the answer does not depend on it. */
   private static final double COUPLE = 1;
 
   /** Refuses a rig without spacing. */
-  public TwistRig {
+  TwistRig {
     refuseNarrow(ladder, frontLeft, frontRight);
     refuseNarrow(ladder, rearLeft, rearRight);
   }
@@ -47,7 +47,7 @@ public record TwistRig(
    * @param ladder its frame
    * @return the rig
    */
-  public static TwistRig of(Vehicle vehicle, Ladder ladder) {
+  static TwistRig of(Vehicle vehicle, Ladder ladder) {
     return new TwistRig(
         ladder,
         nearest(vehicle.wheel(Axle.FRONT, Side.LEFT), ladder),
@@ -62,7 +62,7 @@ public record TwistRig(
    * @param joints what is assumed of the joints
    * @return K [N·m/rad]
    */
-  public double stiffness(Joints joints) {
+  double stiffness(Joints joints) {
     double force = COUPLE / spacing(frontLeft, frontRight);
     LoadCase twist = LoadCase.of("twist test", push(frontLeft, force), push(frontRight, -force));
     Response response = Solver.of(ladder.frame(joints).on(stands())).solve(twist);

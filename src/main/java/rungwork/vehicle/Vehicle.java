@@ -17,6 +17,19 @@ import rungwork.frame.Point;
  * <p>As built it holds what its builder was given; {@link #on(Ladder)} adds the frame's own masses.
  */
 public final class Vehicle {
+  /**
+   * A place where a person sits, whose acceleration is worth knowing.
+   *
+   * @param name who sits there, such as {@code driver}
+   * @param at the seated person's centre of mass
+   */
+  public record Seat(String name, Point at) {
+    /** Refuses a seat without a name. */
+    public Seat {
+      name = Guard.name("seat", name);
+    }
+  }
+
   private final String name;
   private final double wheelbase;
   private final double frontRollShare;

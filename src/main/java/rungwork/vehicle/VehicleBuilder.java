@@ -19,7 +19,7 @@ import rungwork.frame.Point;
 public final class VehicleBuilder {
   final String name;
   final Map<String, Mass> masses = new LinkedHashMap<>();
-  final List<Seat> seats = new ArrayList<>();
+  final List<Vehicle.Seat> seats = new ArrayList<>();
   double wheelbase = Double.NaN;
   double frontRollShare = Double.NaN;
   private final Map<Axle, Double> tracks = new EnumMap<>(Axle.class);
@@ -155,7 +155,7 @@ public final class VehicleBuilder {
   public VehicleBuilder seat(
       String who, Quantity<javax.measure.quantity.Mass> size, Point at, String... carriers) {
     mass(who, size, at, carriers);
-    seats.add(new Seat(who, at));
+    seats.add(new Vehicle.Seat(who, at));
     return this;
   }
 

@@ -44,9 +44,10 @@
  * {@link rungwork.vehicle.Rail}, {@link rungwork.vehicle.Crossmember}, {@link
  * rungwork.vehicle.Mount}; {@link rungwork.vehicle.Joints}; {@link rungwork.vehicle.Vehicle} with
  * {@link rungwork.vehicle.VehicleBuilder}, {@link rungwork.vehicle.Wheel}, {@link
- * rungwork.vehicle.Seat}; {@link rungwork.vehicle.Event}, {@link rungwork.vehicle.Events}, {@link
- * rungwork.vehicle.Hit}; {@link rungwork.vehicle.Balance}, {@link rungwork.vehicle.TwistRig};
- * {@link rungwork.vehicle.Assessment}.
+ * rungwork.vehicle.Side}, {@link rungwork.vehicle.Axle}; {@link rungwork.vehicle.Event}; {@link
+ * rungwork.vehicle.Balance}, {@link rungwork.vehicle.SeatDeceleration}; {@link
+ * rungwork.vehicle.Assessment}; inside, {@code Layout}, {@code Members}, {@code WheelForces},
+ * {@code TwistRig}.
  *
  * <p>This room must not know the detail of joints (bolts, tabs) or of impacts (pulses, crush).
  */

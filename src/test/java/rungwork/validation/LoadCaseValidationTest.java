@@ -16,13 +16,12 @@ import rungwork.material.UnratedMaterial;
 import rungwork.section.Properties;
 import rungwork.section.Section;
 import rungwork.solve.AppliedWrench;
+import rungwork.vehicle.Assessment;
 import rungwork.vehicle.Axle;
 import rungwork.vehicle.Event;
-import rungwork.vehicle.Events;
 import rungwork.vehicle.Joints;
 import rungwork.vehicle.Ladder;
 import rungwork.vehicle.Side;
-import rungwork.vehicle.TwistRig;
 import rungwork.vehicle.Vehicle;
 
 /** The load on each wheel, and the stiffness of a ladder bay, by hand. */
@@ -36,18 +35,15 @@ class LoadCaseValidationTest {
   @Test
   void standing_and_bump_of_a_front_wheel() {
     EQUAL_AXLES
-        .value("static front wheel", "N", "1716", wheel(Events.standing()).fz())
+        .value("static front wheel", "N", "1716", wheel(Event.standing()).fz())
         .value(
-            "front wheel in a 3 g bump",
-            "N",
-            "5148",
-            wheel(Events.bumpBothWheels(Axle.FRONT)).fz());
+            "front wheel in a 3 g bump", "N", "5148", wheel(Event.bumpBothWheels(Axle.FRONT)).fz());
   }
 
   @Test
   void braking_of_a_front_wheel() {
-    Wrench standing = wheel(Events.standing());
-    Wrench braking = wheel(Events.braking(g(1.1)));
+    Wrench standing = wheel(Event.standing());
+    Wrench braking = wheel(Event.braking(g(1.1)));
     EQUAL_AXLES
         .value("load moved forward at 1.1 g", "N", "1544.5", 2 * (braking.fz() - standing.fz()))
         .value("vertical front wheel at 1.1 g", "N", "2488.4", braking.fz())
@@ -56,9 +52,9 @@ class LoadCaseValidationTest {
 
   @Test
   void cornering_over_both_axles() {
-    Event cornering = Events.cornering(Side.LEFT, g(1));
+    Event cornering = Event.cornering(Side.LEFT, g(1));
     List<AppliedWrench> turn = cornering.scene().on(equalAxles(), plainLadder());
-    List<AppliedWrench> standing = Events.standing().scene().on(equalAxles(), plainLadder());
+    List<AppliedWrench> standing = Event.standing().scene().on(equalAxles(), plainLadder());
     double moved = 0;
     for (int i = 1; i < 4; i += 2) {
       moved += turn.get(i).wrench().fz() - standing.get(i).wrench().fz();
@@ -71,10 +67,10 @@ class LoadCaseValidationTest {
   @Test
   void twist_that_lifts_the_lighter_axles_wheel() {
     Vehicle vehicle = vehicle(350, 300);
-    List<AppliedWrench> twist = Events.pureTwist().scene().on(vehicle, plainLadder());
+    List<AppliedWrench> twist = Event.pureTwist().scene().on(vehicle, plainLadder());
     double couple = (twist.get(0).wrench().fz() - twist.get(1).wrench().fz()) * 0.65;
     List<AppliedWrench> bump =
-        Events.bumpOneWheel(Axle.FRONT, Side.LEFT).scene().on(vehicle, plainLadder());
+        Event.bumpOneWheel(Axle.FRONT, Side.LEFT).scene().on(vehicle, plainLadder());
     double factored = (bump.get(0).wrench().fz() - bump.get(1).wrench().fz()) * 0.65;
     Published.identity(
             "couple = lighter axle load / 2 × track (Brown, Robertson & Serpento 2002, 2.4-2.5),"
@@ -86,7 +82,7 @@ class LoadCaseValidationTest {
 
   @Test
   void stress_left_for_standing_under_a_factored_bump() {
-    double bump = wheel(Events.bumpBothWheels(Axle.FRONT)).fz() / wheel(Events.standing()).fz();
+    double bump = wheel(Event.bumpBothWheels(Axle.FRONT)).fz() / wheel(Event.standing()).fz();
     Published.identity("1 / (3 × 1.5)", "3 g bump with design factor 1.5")
         .value("1 g stress over yield", "", "0.222", 1 / (bump * DesignFactor.ROAD.value()));
   }
@@ -101,8 +97,8 @@ class LoadCaseValidationTest {
     double q = 2 / length;
     double lift = 4 / (p * p / rail + q * q / cross);
     double stiffness =
-        new TwistRig(bay(), "front left", "front right", "rear left", "rear right")
-            .stiffness(Joints.RIGID);
+        Assessment.of(equalAxles(), bay(), List.of(Event.standing()))
+            .torsionalStiffness(Joints.RIGID);
     Published.derived(
             "least strain energy over the torques of rails and crossmembers",
             "ladder bay 2.0 × 0.8 m, I 1e-6 m⁴, J 2e-6 and 1e-9 m⁴, E 210, G 81 GPa")

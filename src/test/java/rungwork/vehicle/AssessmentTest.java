@@ -24,9 +24,9 @@ import rungwork.section.Section;
 import rungwork.solve.Solver;
 
 class AssessmentTest {
-  private static final Event BUMP = Events.bumpBothWheels(Axle.FRONT);
-  private static final Event TWIST = Events.bumpOneWheel(Axle.FRONT, Side.LEFT);
-  private static final Event WALL = Events.frontalImpact(g(10), Hit.FULL_WIDTH);
+  private static final Event BUMP = Event.bumpBothWheels(Axle.FRONT);
+  private static final Event TWIST = Event.bumpOneWheel(Axle.FRONT, Side.LEFT);
+  private static final Event WALL = Event.frontalImpact(g(10), Event.Hit.FULL_WIDTH);
   private static final Assessment ALL =
       Assessment.of(Curlew.vehicle(), tubes(), List.of(BUMP, TWIST, WALL));
 
@@ -140,11 +140,11 @@ class AssessmentTest {
   void an_event_is_known_by_its_name() {
     assertEquals(
         ALL.balance(BUMP).acceleration(),
-        ALL.balance(Events.bumpBothWheels(Axle.FRONT)).acceleration());
+        ALL.balance(Event.bumpBothWheels(Axle.FRONT)).acceleration());
     refused(
         "event pure twist was not assessed; there are bump, both front wheels, 3.0 g; bump, front"
             + " left wheel, × 1.3; frontal impact, full width, 10 g",
-        () -> ALL.balance(Events.pureTwist()));
+        () -> ALL.balance(Event.pureTwist()));
     refused(
         "the ladder was not run with odd; it was with " + ALL.ladder().joints(),
         () -> ALL.response(BUMP, new Joints("odd", java.util.Map.of())));
@@ -158,8 +158,7 @@ class AssessmentTest {
     refused(
         "two events are named standing, 1 g; rename one",
         () ->
-            Assessment.of(
-                Curlew.vehicle(), tubes(), List.of(Events.standing(), Events.standing())));
+            Assessment.of(Curlew.vehicle(), tubes(), List.of(Event.standing(), Event.standing())));
   }
 
   @Test
@@ -169,9 +168,10 @@ class AssessmentTest {
         Assessment.of(
             Curlew.vehicle(),
             tubes().withCrossmember("front", stout),
-            List.of(Events.frontalImpact(g(10), Hit.CENTRE)));
+            List.of(Event.frontalImpact(g(10), Event.Hit.CENTRE)));
     Assessment before =
-        Assessment.of(Curlew.vehicle(), tubes(), List.of(Events.frontalImpact(g(10), Hit.CENTRE)));
+        Assessment.of(
+            Curlew.vehicle(), tubes(), List.of(Event.frontalImpact(g(10), Event.Hit.CENTRE)));
     double less = use(stouter);
     assertTrue(less < use(before));
     assertFalse(stouter.sheet().checks().isEmpty());

@@ -35,19 +35,19 @@ class BalanceTest {
 
   static Stream<Event> events() {
     return Stream.of(
-        Events.standing(),
-        Events.bumpBothWheels(Axle.FRONT),
-        Events.bumpBothWheels(Axle.REAR),
-        Events.bumpOneWheel(Axle.FRONT, Side.LEFT),
-        Events.bumpOneWheel(Axle.REAR, Side.RIGHT),
-        Events.pureTwist(),
-        Events.braking(g(1.1)),
-        Events.cornering(Side.LEFT, g(0.8)),
-        Events.cornering(Side.RIGHT, g(0.8)),
-        Events.frontalImpact(g(20), Hit.FULL_WIDTH),
-        Events.frontalImpact(g(20), Hit.LEFT_TIP),
-        Events.frontalImpact(g(20), Hit.RIGHT_TIP),
-        Events.frontalImpact(g(20), Hit.CENTRE));
+        Event.standing(),
+        Event.bumpBothWheels(Axle.FRONT),
+        Event.bumpBothWheels(Axle.REAR),
+        Event.bumpOneWheel(Axle.FRONT, Side.LEFT),
+        Event.bumpOneWheel(Axle.REAR, Side.RIGHT),
+        Event.pureTwist(),
+        Event.braking(g(1.1)),
+        Event.cornering(Side.LEFT, g(0.8)),
+        Event.cornering(Side.RIGHT, g(0.8)),
+        Event.frontalImpact(g(20), Event.Hit.FULL_WIDTH),
+        Event.frontalImpact(g(20), Event.Hit.LEFT_TIP),
+        Event.frontalImpact(g(20), Event.Hit.RIGHT_TIP),
+        Event.frontalImpact(g(20), Event.Hit.CENTRE));
   }
 
   @ParameterizedTest
@@ -70,16 +70,16 @@ class BalanceTest {
 
   @Test
   void standing_braking_and_cornering_are_steady() {
-    assertAcceleration(Events.standing(), 0, 0, 1);
-    assertAcceleration(Events.braking(g(1.1)), -1.1, 0, 1);
-    assertAcceleration(Events.cornering(Side.LEFT, g(0.8)), 0, 0.8, 1);
-    assertAcceleration(Events.cornering(Side.RIGHT, g(0.8)), 0, -0.8, 1);
-    assertAcceleration(Events.pureTwist(), 0, 0, 0);
+    assertAcceleration(Event.standing(), 0, 0, 1);
+    assertAcceleration(Event.braking(g(1.1)), -1.1, 0, 1);
+    assertAcceleration(Event.cornering(Side.LEFT, g(0.8)), 0, 0.8, 1);
+    assertAcceleration(Event.cornering(Side.RIGHT, g(0.8)), 0, -0.8, 1);
+    assertAcceleration(Event.pureTwist(), 0, 0, 0);
   }
 
   @Test
   void a_front_bump_lifts_and_pitches_the_nose_up() {
-    RigidAcceleration answer = balance(Events.bumpBothWheels(Axle.FRONT)).acceleration();
+    RigidAcceleration answer = balance(Event.bumpBothWheels(Axle.FRONT)).acceleration();
     Vehicle vehicle = Curlew.vehicle().on(Curlew.ladder());
     double extra = 2 * vehicle.axleLoads().get(Axle.FRONT);
     assertEquals((vehicle.weight() + extra) / vehicle.massTotal(), answer.az(), 1e-9);
@@ -92,7 +92,7 @@ class BalanceTest {
   void a_hit_on_the_left_tip_turns_the_nose_to_the_left() {
     Ladder ladder = Curlew.ladder();
     Vehicle flat = Flat.vehicle().on(ladder);
-    Event hit = Events.frontalImpact(g(20), Hit.LEFT_TIP);
+    Event hit = Event.frontalImpact(g(20), Event.Hit.LEFT_TIP);
     RigidAcceleration answer = Balance.of(hit, flat, ladder).acceleration();
     Point centre = flat.centreOfMass();
     double force = flat.massTotal() * 20 * G;
@@ -100,7 +100,7 @@ class BalanceTest {
     assertTrue(byHand > 0, "nose to the left is positive");
     assertEquals(byHand, answer.alphaZ(), 1e-9);
     assertEquals(0, answer.alphaY(), 1e-9);
-    Event other = Events.frontalImpact(g(20), Hit.RIGHT_TIP);
+    Event other = Event.frontalImpact(g(20), Event.Hit.RIGHT_TIP);
     assertTrue(Balance.of(other, flat, ladder).acceleration().alphaZ() < 0);
   }
 
@@ -108,7 +108,7 @@ class BalanceTest {
   void a_seat_on_the_side_of_the_hit_is_stopped_harder() {
     Ladder ladder = Curlew.ladder();
     Vehicle flat = Flat.vehicle().on(ladder);
-    Event hit = Events.frontalImpact(g(20), Hit.LEFT_TIP);
+    Event hit = Event.frontalImpact(g(20), Event.Hit.LEFT_TIP);
     RigidAcceleration seat =
         Balance.of(hit, flat, ladder).acceleration().at(flat.seats().get(0).at());
     Point centre = flat.centreOfMass();
@@ -120,7 +120,7 @@ class BalanceTest {
 
   @Test
   void a_full_width_wall_stops_every_seat_alike() {
-    Event wall = Events.frontalImpact(g(20), Hit.FULL_WIDTH);
+    Event wall = Event.frontalImpact(g(20), Event.Hit.FULL_WIDTH);
     Ladder ladder = Curlew.ladder();
     Balance balance = Balance.of(wall, Flat.vehicle().on(ladder), ladder);
     assertEquals(0, balance.acceleration().alphaZ(), 1e-9);
@@ -137,18 +137,18 @@ class BalanceTest {
         new SeatDeceleration("driver", 12.4 * G, 15 * G).toString());
     assertEquals(
         "left person: 0 g rearwards, 1.00 g in all",
-        balance(Events.standing()).atSeats().get(0).toString());
+        balance(Event.standing()).atSeats().get(0).toString());
   }
 
   @Test
   void an_impact_comes_on_top_of_standing() {
-    Event wall = Events.frontalImpact(g(20), Hit.FULL_WIDTH);
+    Event wall = Event.frontalImpact(g(20), Event.Hit.FULL_WIDTH);
     Response together = solve(balance(wall).loadCase(Sharing.ALL));
-    Response standing = solve(balance(Events.standing()).loadCase(Sharing.ALL));
+    Response standing = solve(balance(Event.standing()).loadCase(Sharing.ALL));
     Ladder ladder = Curlew.ladder();
     LoadCase both = balance(wall).loadCase(Sharing.ALL);
     List<Load> increment = new java.util.ArrayList<>(both.loads());
-    balance(Events.standing()).loadCase(Sharing.ALL).loads().forEach(increment::remove);
+    balance(Event.standing()).loadCase(Sharing.ALL).loads().forEach(increment::remove);
     Response alone = solve(new LoadCase("increment", "test", List.of(), increment));
     String node = ladder.node("middle left").name();
     assertEquals(
@@ -161,7 +161,7 @@ class BalanceTest {
   @Test
   void a_rail_is_compressed_by_all_that_lies_behind() {
     Ladder ladder = Curlew.ladder();
-    Event wall = Events.frontalImpact(g(20), Hit.FULL_WIDTH);
+    Event wall = Event.frontalImpact(g(20), Event.Hit.FULL_WIDTH);
     Vehicle vehicle = Flat.centred();
     Balance balance = Balance.of(wall, vehicle.on(ladder), ladder);
     Response response =
@@ -189,7 +189,7 @@ class BalanceTest {
         List.of("seat left front", "seat left rear"), Sharing.ALL.carriers(person, ladder));
     assertEquals(List.of("seat left front"), Sharing.FOREMOST.carriers(person, ladder));
     assertEquals(List.of("seat left rear"), Sharing.REARMOST.carriers(person, ladder));
-    Event wall = Events.frontalImpact(g(20), Hit.FULL_WIDTH);
+    Event wall = Event.frontalImpact(g(20), Event.Hit.FULL_WIDTH);
     assertEquals(
         "frontal impact, full width, 20 g, bound: masses on their foremost mounts",
         balance(wall).loadCase(Sharing.FOREMOST).name());
@@ -213,10 +213,9 @@ class BalanceTest {
 
   @Test
   void channel_rails_stand_as_mirror_images() {
-    Stock channel =
-        new Stock(Section.foldedChannel(mm(80), mm(40), mm(3), mm(3)), Curlew.STEEL);
+    Stock channel = new Stock(Section.foldedChannel(mm(80), mm(40), mm(3), mm(3)), Curlew.STEEL);
     Ladder ladder = Curlew.ladder().withRails(channel);
-    Event bump = Events.bumpBothWheels(Axle.FRONT);
+    Event bump = Event.bumpBothWheels(Axle.FRONT);
     LoadCase loads = Balance.of(bump, Curlew.vehicle().on(ladder), ladder).loadCase(Sharing.ALL);
     Response response = Solver.unsupported(ladder.frame(Joints.RIGID)).solve(loads);
     double left = relative(response, ladder, "middle left").rx();
@@ -227,7 +226,7 @@ class BalanceTest {
 
   @Test
   void every_joint_assumption_leaves_a_stable_frame() {
-    LoadCase loads = balance(Events.bumpOneWheel(Axle.FRONT, Side.LEFT)).loadCase(Sharing.ALL);
+    LoadCase loads = balance(Event.bumpOneWheel(Axle.FRONT, Side.LEFT)).loadCase(Sharing.ALL);
     Ladder ladder = Curlew.ladder();
     for (Joints joints : ladder.joints()) {
       Response response = Solver.unsupported(ladder.frame(joints)).solve(loads);

@@ -14,13 +14,13 @@ import rungwork.fault.ModelException;
 import rungwork.frame.Wrench;
 import rungwork.solve.AppliedWrench;
 
-class EventsTest {
+class EventTest {
   private static final double G = 9.80665;
 
   @Test
   void a_bump_multiplies_one_axle_only() {
-    List<Wrench> standing = forces(Events.standing());
-    List<Wrench> bump = forces(Events.bumpBothWheels(Axle.REAR, 2.5));
+    List<Wrench> standing = forces(Event.standing());
+    List<Wrench> bump = forces(Event.bumpBothWheels(Axle.REAR, 2.5));
     assertEquals(standing.get(0), bump.get(0));
     assertEquals(2.5 * standing.get(2).fz(), bump.get(2).fz(), 1e-9);
     assertEquals(2.5 * standing.get(3).fz(), bump.get(3).fz(), 1e-9);
@@ -28,7 +28,7 @@ class EventsTest {
 
   @Test
   void one_wheel_up_takes_all_load_off_a_wheel_of_the_lighter_axle() {
-    List<Wrench> bump = forces(Events.bumpOneWheel(Axle.FRONT, Side.LEFT));
+    List<Wrench> bump = forces(Event.bumpOneWheel(Axle.FRONT, Side.LEFT));
     double rear = Curlew.vehicle().axleLoads().get(Axle.REAR);
     double front = Curlew.vehicle().axleLoads().get(Axle.FRONT);
     assertEquals(0, bump.get(2).fz(), 1e-9);
@@ -39,7 +39,7 @@ class EventsTest {
 
   @Test
   void the_raised_wheel_is_the_one_that_was_named() {
-    List<Wrench> bump = forces(Events.bumpOneWheel(Axle.REAR, Side.RIGHT));
+    List<Wrench> bump = forces(Event.bumpOneWheel(Axle.REAR, Side.RIGHT));
     double rear = Curlew.vehicle().axleLoads().get(Axle.REAR);
     assertEquals(0, bump.get(2).fz(), 1e-9);
     assertEquals(1.3 * rear, bump.get(3).fz(), 1e-9);
@@ -48,7 +48,7 @@ class EventsTest {
 
   @Test
   void pure_twist_is_two_couples_and_no_weight() {
-    List<Wrench> twist = forces(Events.pureTwist());
+    List<Wrench> twist = forces(Event.pureTwist());
     double couple = Curlew.vehicle().axleLoads().get(Axle.REAR) / 2 * 1.3;
     assertEquals(couple, (twist.get(0).fz() - twist.get(1).fz()) * 0.65, 1e-9);
     assertEquals(-couple, (twist.get(2).fz() - twist.get(3).fz()) * 0.65, 1e-9);
@@ -57,7 +57,7 @@ class EventsTest {
 
   @Test
   void braking_moves_load_forward_and_splits_with_it() {
-    List<Wrench> braking = forces(Events.braking(g(0.8)));
+    List<Wrench> braking = forces(Event.braking(g(0.8)));
     Vehicle vehicle = Curlew.vehicle();
     double moved = 620 * 0.8 * G * vehicle.centreOfMass().z() / 2.2;
     double front = vehicle.axleLoads().get(Axle.FRONT) + moved;
@@ -68,7 +68,7 @@ class EventsTest {
 
   @Test
   void cornering_moves_load_outwards_by_roll_share_and_pushes_inwards() {
-    List<Wrench> left = forces(Events.cornering(Side.LEFT, g(0.6)));
+    List<Wrench> left = forces(Event.cornering(Side.LEFT, g(0.6)));
     Vehicle vehicle = Curlew.vehicle();
     double rolling = 620 * 0.6 * G * vehicle.centreOfMass().z();
     double front = vehicle.axleLoads().get(Axle.FRONT);
@@ -76,7 +76,7 @@ class EventsTest {
     assertEquals(front / 2 + 0.55 * rolling / 1.3, left.get(1).fz(), 1e-9);
     assertEquals(0.6 * front, left.get(0).fy() + left.get(1).fy(), 1e-9);
     assertEquals(0.6 * left.get(1).fz(), left.get(1).fy(), 1e-9);
-    List<Wrench> right = forces(Events.cornering(Side.RIGHT, g(0.6)));
+    List<Wrench> right = forces(Event.cornering(Side.RIGHT, g(0.6)));
     assertEquals(left.get(0).fz(), right.get(1).fz(), 1e-9);
     assertEquals(-left.get(0).fy(), right.get(1).fy(), 1e-9);
   }
@@ -89,28 +89,29 @@ class EventsTest {
     refused(
         "braking at 2.000 g lifts the rear axle of vehicle Curlew off the ground; it stays down to"
             + " 1.711 g",
-        Events.braking(g(2)));
+        Event.braking(g(2)));
     double front = Curlew.vehicle().axleLoads().get(Axle.FRONT) / 2;
     double frontLimit = front / (0.55 * 620 * Curlew.vehicle().centreOfMass().z() / 1.3) / G;
     assertEquals(1.104, frontLimit, 5e-4);
     refused(
         "cornering at 1.200 g lifts the front left wheel of vehicle Curlew off the ground; it stays"
             + " down to 1.104 g",
-        Events.cornering(Side.LEFT, g(1.2)));
+        Event.cornering(Side.LEFT, g(1.2)));
     assertEquals(frontLimit * G, Curlew.vehicle().corneringLimit(), 1e-9);
   }
 
   @Test
   void factors_of_nothing_are_refused() {
-    message("bump factor 0 is not above zero", () -> Events.bumpBothWheels(Axle.FRONT, 0));
-    message("braking -1.000 g is not above zero", () -> Events.braking(g(-1)));
-    message("frontal impact 0 g is not above zero", () -> Events.frontalImpact(g(0), Hit.CENTRE));
+    message("bump factor 0 is not above zero", () -> Event.bumpBothWheels(Axle.FRONT, 0));
+    message("braking -1.000 g is not above zero", () -> Event.braking(g(-1)));
+    message(
+        "frontal impact 0 g is not above zero", () -> Event.frontalImpact(g(0), Event.Hit.CENTRE));
   }
 
   @Test
   void driving_keeps_two_thirds_of_yield_and_an_impact_all_of_it() {
-    assertEquals(DesignFactor.ROAD, Events.standing().designFactor());
-    assertEquals(DesignFactor.NONE, Events.frontalImpact(g(20), Hit.CENTRE).designFactor());
+    assertEquals(DesignFactor.ROAD, Event.standing().designFactor());
+    assertEquals(DesignFactor.NONE, Event.frontalImpact(g(20), Event.Hit.CENTRE).designFactor());
   }
 
   @Test
@@ -118,9 +119,9 @@ class EventsTest {
     Ladder ladder = Curlew.ladder();
     Vehicle vehicle = Curlew.vehicle().on(ladder);
     double amplified = 470 + 1.5 * 150 + ladder.mass();
-    for (Hit hit : Hit.values()) {
+    for (Event.Hit hit : Event.Hit.values()) {
       double force =
-          Events.frontalImpact(g(20), hit).scene().on(vehicle, ladder).stream()
+          Event.frontalImpact(g(20), hit).scene().on(vehicle, ladder).stream()
               .mapToDouble(push -> push.wrench().fx())
               .sum();
       assertEquals(-amplified * 20 * G, force, 1e-6);
@@ -130,7 +131,7 @@ class EventsTest {
   @Test
   void a_wall_splits_evenly_on_a_symmetric_vehicle_and_by_lever_on_another() {
     Ladder ladder = Curlew.ladder();
-    Event wall = Events.frontalImpact(g(20), Hit.FULL_WIDTH);
+    Event wall = Event.frontalImpact(g(20), Event.Hit.FULL_WIDTH);
     List<AppliedWrench> even = wall.scene().on(Curlew.vehicle().on(ladder), ladder);
     assertEquals(even.get(0).wrench().fx(), even.get(1).wrench().fx(), 1e-6);
     Vehicle flat = Flat.vehicle();
@@ -153,13 +154,13 @@ class EventsTest {
     message(
         "the rail tips of ladder stagger are at x 450.0 mm and 400.0 mm: a full-width wall meets"
             + " one of them alone; ask for that tip",
-        () -> Hit.FULL_WIDTH.forces(Curlew.vehicle(), ladder, 100));
+        () -> Event.Hit.FULL_WIDTH.forces(Curlew.vehicle(), ladder, 100));
     Vehicle beside =
         Curlew.parts().mass("block", kg(6000), Curlew.at(-1000, 480, 380), "middle left").build();
     message(
         "the centre of mass lies beside the rail tips of ladder Curlew: a full-width wall cannot"
             + " stop it without yaw",
-        () -> Hit.FULL_WIDTH.forces(beside, Curlew.ladder(), 100));
+        () -> Event.Hit.FULL_WIDTH.forces(beside, Curlew.ladder(), 100));
   }
 
   private static List<Wrench> forces(Event event) {
