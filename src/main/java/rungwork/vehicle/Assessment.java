@@ -222,25 +222,33 @@ public final class Assessment {
         "Masses: a mass on several mounts is shared like a rigid body on equal springs; in an"
             + " impact also all on the foremost and all on the rearmost; sideways, and in driving,"
             + " the sharing is not bounded.");
-    for (Mass mass : vehicle.masses()) {
-      if (mass.amplification() > 1) {
-        lines.add(
-            "Mass "
-                + mass.name()
-                + " counts "
-                + Scale.NUMBER.show(mass.amplification(), 3)
-                + " times in an impact, as stated.");
-      }
-    }
+    vehicle.masses().stream()
+        .filter(mass -> mass.amplification() > 1)
+        .forEach(mass -> lines.add(amplified(mass)));
+    lines.addAll(ofEvents());
+    lines.addAll(MemberChecks.assumptions());
+    return lines;
+  }
+
+  private static String amplified(Mass mass) {
+    return "Mass "
+        + mass.name()
+        + " counts "
+        + Scale.NUMBER.show(mass.amplification(), 3)
+        + " times in an impact, as stated.";
+  }
+
+  /** Each assumption once, with the events that make it. */
+  private List<String> ofEvents() {
     Map<String, List<String>> made = new LinkedHashMap<>();
     for (Event event : events) {
       event
           .assumptions()
           .forEach(line -> made.computeIfAbsent(line, none -> new ArrayList<>()).add(event.name()));
     }
-    made.forEach((line, names) -> lines.add("In " + String.join("; ", names) + ": " + line + "."));
-    lines.addAll(MemberChecks.assumptions());
-    return lines;
+    return made.entrySet().stream()
+        .map(line -> "In " + String.join("; ", line.getValue()) + ": " + line.getKey() + ".")
+        .toList();
   }
 
   private ModelException unknown(Event event) {

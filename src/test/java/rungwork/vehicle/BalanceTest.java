@@ -21,6 +21,7 @@ import rungwork.frame.Point;
 import rungwork.frame.Stock;
 import rungwork.frame.Wrench;
 import rungwork.section.Section;
+import rungwork.solve.AppliedWrench;
 import rungwork.solve.Displacement;
 import rungwork.solve.InternalForces;
 import rungwork.solve.Response;
@@ -179,6 +180,35 @@ class BalanceTest {
       InternalForces atMiddle = response.forces(piece).at(rail.startsWith("left") ? 1 : 0);
       assertEquals(-behind * 20 * G / 2, atMiddle.n(), 1e-6, piece);
     }
+  }
+
+  @Test
+  void a_share_goes_to_its_node_with_its_arm() {
+    Ladder ladder = Curlew.ladder();
+    Event lift =
+        new Event(
+            "pull",
+            "test",
+            List.of(),
+            Event.Kind.DRIVING,
+            (vehicle, on) ->
+                List.of(
+                    new AppliedWrench(
+                        "rope",
+                        Wrench.force(0, 700, 0),
+                        on.at("rear left spring"),
+                        List.of("rear left spring"))));
+    Wrench atNode =
+        balance(lift).loadCase(Sharing.ALL).loads().stream()
+            .filter(Load.AtNode.class::isInstance)
+            .map(Load.AtNode.class::cast)
+            .filter(load -> load.node().equals(ladder.node("rear left spring").name()))
+            .map(Load.AtNode::wrench)
+            .filter(wrench -> wrench.fy() == 700)
+            .findFirst()
+            .orElseThrow();
+    assertEquals(700 * 0.08, atNode.mx(), 1e-9);
+    assertEquals(0, atNode.mz(), 1e-9);
   }
 
   @Test

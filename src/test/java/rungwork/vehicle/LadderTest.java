@@ -37,6 +37,25 @@ class LadderTest {
   }
 
   @Test
+  void a_mount_on_a_crossmember_cuts_it_where_it_sits() {
+    Ladder ladder = Curlew.ladderParts().mountOn("front", "horn", Curlew.at(430, 150, 500)).build();
+    assertEquals(new Point(0.4, 0.15, 0.38), ladder.node("horn").at());
+    assertEquals(new Point(0.43, 0.15, 0.5), ladder.at("horn"));
+    Frame frame = ladder.frame(Joints.RIGID);
+    assertEquals("horn", frame.beam("front crossmember 1").end());
+    assertEquals("front middle", frame.beam("front crossmember 2").end());
+    assertEquals("front right", frame.beam("front crossmember 3").end());
+  }
+
+  @Test
+  void a_ladder_tells_its_size() {
+    assertEquals(
+        "Ladder Curlew: rails 2800 mm long, 3 crossmembers (front, middle, rear), 10 mounts,"
+            + " 37.68 kg",
+        Curlew.ladder().toString());
+  }
+
+  @Test
   void a_tapering_rail_gives_a_mount_its_own_width() {
     Rail left =
         Rail.from(mm(0), mm(300))
