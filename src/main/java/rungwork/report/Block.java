@@ -60,11 +60,15 @@ sealed interface Block
     }
   }
 
-  /** What was found, in one line. */
+  /** What was found, in one line; what was not checked stands in it. */
   record VerdictLine(String words) implements Block {
+    private static final String GAPS = "; not checked: ";
+
     @Override
     public void html(Markup markup) {
-      markup.leaf("p", words, "class", "verdict");
+      int end = words.contains(GAPS) ? words.indexOf(GAPS) : words.length();
+      Runnable line = () -> markup.leaf("b", words.substring(0, end)).text(words.substring(end));
+      markup.element("p", line, "class", "verdict");
     }
 
     @Override

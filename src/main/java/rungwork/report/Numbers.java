@@ -70,6 +70,12 @@ final class Numbers {
     return new Table.Cell(utilisation(value) + mark, Look.band(value));
   }
 
+  /** A property's row: its shown quantity parted into number and unit. */
+  static Table.Row property(String property, String symbol, String shown) {
+    int blank = shown.indexOf(' ');
+    return Table.Row.of(property, symbol, shown.substring(0, blank), shown.substring(blank + 1));
+  }
+
   /** A column's head for numbers of one kind, its unit in it; without a unit when kinds differ. */
   static Table.Column column(String head, Optional<Kind> kind, Units units) {
     return Table.Column.number(head, kind.map(k -> units.scale(k).unit()).orElse(""));

@@ -35,18 +35,18 @@ final class SectionPage {
   private static Table properties(Properties p, Units units) {
     List<Row> rows =
         List.of(
-            row("area", "A", units.show(Kind.AREA, p.area())),
-            row("second moment about y", "Iy", units.show(Kind.SECOND_MOMENT, p.iy())),
-            row("second moment about z", "Iz", units.show(Kind.SECOND_MOMENT, p.iz())),
-            row("torsion constant", "It", units.show(Kind.SECOND_MOMENT, p.it())),
-            row("elastic modulus about y", "Wel,y", units.show(Kind.SECTION_MODULUS, p.wely())),
-            row("elastic modulus about z", "Wel,z", units.show(Kind.SECTION_MODULUS, p.welz())),
-            row("plastic modulus about y", "Wpl,y", units.show(Kind.SECTION_MODULUS, p.wply())),
-            row("plastic modulus about z", "Wpl,z", units.show(Kind.SECTION_MODULUS, p.wplz())),
-            row("shear area along y", "Av,y", units.show(Kind.AREA, p.shearY())),
-            row("shear area along z", "Av,z", units.show(Kind.AREA, p.shearZ())),
-            row("shear centre along y", "yS", length(p.shearCentreY(), units)),
-            row("shear centre along z", "zS", length(p.shearCentreZ(), units)));
+            Numbers.property("area", "A", units.show(Kind.AREA, p.area())),
+            Numbers.property("second moment about y", "Iy", units.show(Kind.SECOND_MOMENT, p.iy())),
+            Numbers.property("second moment about z", "Iz", units.show(Kind.SECOND_MOMENT, p.iz())),
+            Numbers.property("torsion constant", "It", units.show(Kind.SECOND_MOMENT, p.it())),
+            Numbers.property("elastic modulus about y", "Wel,y", units.show(Kind.SECTION_MODULUS, p.wely())),
+            Numbers.property("elastic modulus about z", "Wel,z", units.show(Kind.SECTION_MODULUS, p.welz())),
+            Numbers.property("plastic modulus about y", "Wpl,y", units.show(Kind.SECTION_MODULUS, p.wply())),
+            Numbers.property("plastic modulus about z", "Wpl,z", units.show(Kind.SECTION_MODULUS, p.wplz())),
+            Numbers.property("shear area along y", "Av,y", units.show(Kind.AREA, p.shearY())),
+            Numbers.property("shear area along z", "Av,z", units.show(Kind.AREA, p.shearZ())),
+            Numbers.property("shear centre along y", "yS", length(p.shearCentreY(), units)),
+            Numbers.property("shear centre along z", "zS", length(p.shearCentreZ(), units)));
     return new Table(
         List.of(
             Column.words("property"),
@@ -58,12 +58,6 @@ final class SectionPage {
 
   private static String length(double metres, Units units) {
     return Numbers.place(metres, units) + " " + units.scale(Kind.LENGTH).unit();
-  }
-
-  /** A row whose shown quantity is parted into number and unit. */
-  private static Row row(String property, String symbol, String shown) {
-    int blank = shown.indexOf(' ');
-    return Row.of(property, symbol, shown.substring(0, blank), shown.substring(blank + 1));
   }
 
   private static Table points(List<StressPoint> points, Units units) {

@@ -108,12 +108,9 @@ final class SheetPage {
         List.of(
             Column.flag("utilisation"),
             Column.words("part"),
-            Column.words("what"),
-            Column.words("where"),
-            Column.words("load case"),
+            Column.sentence("what"),
             Numbers.column("demand", kind, units),
-            Numbers.column("capacity", kind, units),
-            Column.words("basis"));
+            Numbers.column("capacity", kind, units));
     return List.of(new Table(columns, checks.stream().map(check -> row(check, kind)).toList()));
   }
 
@@ -122,12 +119,13 @@ final class SheetPage {
             Numbers.cell(check.verdict()),
             Cell.of(check.part()),
             Cell.of(check.what()),
-            Cell.of(check.where()),
-            Cell.of(check.loadCase()),
             Cell.of(number(check, Verdict.Measured::demand, kind)),
-            Cell.of(number(check, Verdict.Measured::capacity, kind)),
-            Cell.of(basis(check.basis())))
-        .over("working and source", Working.lines(check, units));
+            Cell.of(number(check, Verdict.Measured::capacity, kind)))
+        .noting(
+            "under " + check.loadCase(),
+            check.where(),
+            "basis: " + basis(check.basis()))
+        .folding(Working.lines(check, units));
   }
 
   private static String basis(Basis basis) {

@@ -5,7 +5,8 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * A table: numbers to the right, their unit in the head. A row may carry lines folded under it.
+ * A table: numbers to the right, their unit in the head. A row may carry notes, and lines folded
+ * under it.
  *
  * @param columns its columns
  * @param rows its rows, a cell for each column
@@ -66,20 +67,28 @@ record Table(List<Column> columns, List<Row> rows) implements Block {
    * A row.
    *
    * @param cells a cell for each column
-   * @param summary what the folded lines are
-   * @param under lines folded under the row; none for a plain row
+   * @param notes lines that stand under the row; none for a plain row
+   * @param folded lines folded under the row on a page and left out of plain text; none for a plain
+   *     row
    */
-  record Row(List<Cell> cells, String summary, List<String> under) {
+  record Row(List<Cell> cells, List<String> notes, List<String> folded) {
     static Row of(Cell... cells) {
-      return new Row(List.of(cells), "", List.of());
+      return new Row(List.of(cells), List.of(), List.of());
     }
 
     static Row of(String... words) {
-      return new Row(Arrays.stream(words).map(Cell::of).toList(), "", List.of());
+      return new Row(Arrays.stream(words).map(Cell::of).toList(), List.of(), List.of());
     }
 
-    Row over(String folded, List<String> lines) {
-      return new Row(cells, folded, List.copyOf(lines));
+    /** This row with notes under it; empty ones fall away. */
+    Row noting(String... lines) {
+      return new Row(
+          cells, Arrays.stream(lines).filter(line -> !line.isEmpty()).toList(), folded);
+    }
+
+    /** This row with lines folded under it. */
+    Row folding(List<String> lines) {
+      return new Row(cells, notes, List.copyOf(lines));
     }
   }
 
@@ -106,7 +115,7 @@ record Table(List<Column> columns, List<Row> rows) implements Block {
   private void body(Markup markup) {
     for (Row row : rows) {
       markup.element("tr", () -> cells(markup, row));
-      if (!row.under().isEmpty()) {
+      if (!row.notes().isEmpty() || !row.folded().isEmpty()) {
         markup.element("tr", () -> under(markup, row), "class", "under");
       }
     }
@@ -127,35 +136,37 @@ record Table(List<Column> columns, List<Row> rows) implements Block {
   }
 
   private void under(Markup markup, Row row) {
-    Runnable lines =
-        () ->
-            markup.element(
-                "ol",
-                () -> row.under().forEach(line -> markup.leaf("li", line)),
-                "class",
-                "working");
     markup.element(
         "td",
-        () ->
-            markup.element(
-                "details",
-                () -> {
-                  markup.leaf("summary", row.summary());
-                  lines.run();
-                }),
+        () -> {
+          row.notes().forEach(note -> markup.leaf("div", note, "class", "note"));
+          if (!row.folded().isEmpty()) {
+            markup.element("details", () -> fold(markup, row));
+          }
+        },
         "colspan",
         String.valueOf(columns.size()));
   }
 
+  private static void fold(Markup markup, Row row) {
+    markup.leaf("summary", "working and source");
+    markup.element(
+        "ol", () -> row.folded().forEach(line -> markup.leaf("li", line)), "class", "working");
+  }
+
   @Override
   public void text(StringBuilder out) {
-    List<List<List<String>>> lines = new ArrayList<>();
-    lines.add(columns.stream().map(column -> List.of(column.head())).toList());
-    rows.forEach(row -> lines.add(broken(row)));
+    List<List<String>> heads = columns.stream().map(column -> List.of(column.head())).toList();
+    List<List<List<String>>> lines = rows.stream().map(this::broken).toList();
     int[] widths = new int[columns.size()];
+    widen(widths, heads);
     lines.forEach(cells -> widen(widths, cells));
-    lines.add(1, Arrays.stream(widths).mapToObj(width -> List.of("-".repeat(width))).toList());
-    lines.forEach(cells -> row(out, widths, cells));
+    row(out, widths, heads);
+    row(out, widths, Arrays.stream(widths).mapToObj(w -> List.of("-".repeat(w))).toList());
+    for (int i = 0; i < rows.size(); i++) {
+      row(out, widths, lines.get(i));
+      rows.get(i).notes().forEach(note -> Wrapped.into(out, "    ", note));
+    }
   }
 
   /** The cells of a row in plain text, long words broken into lines. */

@@ -1,0 +1,83 @@
+package rungwork.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BiFunction;
+import rungwork.check.Caution;
+import rungwork.check.Check;
+import rungwork.check.CheckSheet;
+import rungwork.material.Material;
+import rungwork.quantity.Units;
+import rungwork.section.Section;
+import rungwork.solve.Response;
+import rungwork.study.Choice;
+import rungwork.study.Comparison;
+import rungwork.vehicle.Assessment;
+import rungwork.vehicle.Event;
+import rungwork.vehicle.Ladder;
+import rungwork.vehicle.Vehicle;
+
+/**
+ * How values of one type are shown. {@link #all()} is what a notebook registers.
+ *
+ * @param <T> the type
+ * @param type the type
+ * @param maker makes a value's page in the reader's units
+ */
+public record Presentation<T>(Class<T> type, BiFunction<T, Units, Page> maker) {
+  /**
+   * The page of a value of this type.
+   *
+   * @param value the value
+   * @param units the reader's units
+   * @return its page
+   */
+  public Page page(Object value, Units units) {
+    return maker.apply(type.cast(value), units);
+  }
+
+  /**
+   * Every type that this room can show.
+   *
+   * @return one presentation a type
+   */
+  public static List<Presentation<?>> all() {
+    return List.of(
+        new Presentation<>(Page.class, (page, units) -> page),
+        new Presentation<>(Picture.class, (picture, units) -> alone(picture)),
+        new Presentation<>(Shown.class, Shown::page),
+        new Presentation<>(Material.class, MaterialPage::of),
+        new Presentation<>(Section.class, SectionPage::of),
+        new Presentation<>(Vehicle.class, VehiclePage::of),
+        new Presentation<>(Ladder.class, (ladder, units) -> LadderPlan.of(ladder).page(units)),
+        new Presentation<>(Event.class, (event, units) -> event(event)),
+        new Presentation<>(Response.class, (one, units) -> DeflectedShape.of(one).page(units)),
+        new Presentation<>(Check.class, Presentation::check),
+        new Presentation<>(CheckSheet.class, SheetPage::of),
+        new Presentation<>(Assessment.class, AssessmentPage::of),
+        new Presentation<>(Comparison.class, ComparisonPage::of),
+        new Presentation<>(Choice.class, ComparisonPage::of),
+        new Presentation<>(Caution.class, (caution, units) -> caution(caution)));
+  }
+
+  private static Page alone(Picture picture) {
+    return new Page(List.of(new Block.Figure(picture)));
+  }
+
+  private static Page caution(Caution caution) {
+    return new Page(List.of(new Block.Warning(caution.text())));
+  }
+
+  private static Page event(Event event) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Block.Title("Event: " + event.name()));
+    blocks.add(new Block.Paragraph("Source: " + event.source()));
+    blocks.add(new Block.Remarks(event.assumptions()));
+    return new Page(blocks);
+  }
+
+  private static Page check(Check check, Units units) {
+    String title = check.what() + " of " + check.part();
+    return SheetPage.of(CheckSheet.of(title, List.of(check)), units);
+  }
+}

@@ -1,0 +1,37 @@
+package rungwork.study;
+
+import rungwork.quantity.Kind;
+import rungwork.quantity.Units;
+
+/**
+ * The lightest candidate that meets the checks made. Never to be named without what was not
+ * checked, which {@link #line} sees to.
+ *
+ * @param outcome the chosen candidate's
+ * @param eligible how many candidates were eligible
+ * @param compared how many were compared
+ */
+public record Choice(Outcome.Assessed outcome, int eligible, int compared) {
+  /**
+   * The choice, its reason, and what was not checked, in one line.
+   *
+   * @param units the reader's units
+   * @return the line
+   */
+  public String line(Units units) {
+    return outcome.candidate().name()
+        + ": lightest meeting the checks made, with a frame of "
+        + units.show(Kind.MASS, outcome.mass())
+        + " ("
+        + eligible
+        + " of "
+        + compared
+        + " candidates eligible); the frame "
+        + outcome.frame().verdictLine();
+  }
+
+  @Override
+  public String toString() {
+    return line(Units.METRIC);
+  }
+}
