@@ -32,8 +32,7 @@ final class AssessmentPage {
             "Mass "
                 + units.show(Kind.MASS, assessment.mass())
                 + "; torsional stiffness with rigid joints "
-                + units.show(
-                    Kind.ROTATIONAL_STIFFNESS, assessment.torsionalStiffness(Joints.RIGID))
+                + units.show(Kind.ROTATIONAL_STIFFNESS, assessment.torsionalStiffness(Joints.RIGID))
                 + ", measured from axle to axle."));
     seats(blocks, assessment, units);
     return new Page(blocks);

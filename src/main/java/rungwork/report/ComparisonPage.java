@@ -12,10 +12,10 @@ import rungwork.quantity.Units;
 import rungwork.report.Table.Cell;
 import rungwork.report.Table.Column;
 import rungwork.report.Table.Row;
+import rungwork.study.Candidate;
 import rungwork.study.Choice;
 import rungwork.study.Comparison;
 import rungwork.study.Outcome;
-import rungwork.study.Outcome.Standing;
 
 /** A comparison of candidates: the choice with what was not checked, bars, a table, the reasons. */
 final class ComparisonPage {
@@ -75,12 +75,11 @@ final class ComparisonPage {
 
   /** The candidate's own bar; what keeps it from being the choice stands behind its number. */
   private static UtilisationBars.Entry entry(Outcome outcome) {
-    Standing standing = outcome.standing();
     return new UtilisationBars.Entry(
         outcome.candidate().name(),
         ofPart(outcome).flatMap(check -> check.utilisation().stream().boxed().findFirst()),
         note(outcome),
-        standing == Standing.NOT_CHECKED ? "open" : "");
+        assessed(outcome).filter(one -> !one.part().complete()).isPresent() ? "open" : "");
   }
 
   private static String note(Outcome outcome) {
@@ -96,7 +95,6 @@ final class ComparisonPage {
     List<Column> columns =
         List.of(
             Column.words("candidate"),
-            Column.words("material"),
             Numbers.column("frame mass", Optional.of(Kind.MASS), units),
             Numbers.column("torsional stiffness", Optional.of(Kind.ROTATIONAL_STIFFNESS), units),
             Column.flag("own utilisation"),
@@ -109,7 +107,6 @@ final class ComparisonPage {
     Optional<Outcome.Assessed> assessed = assessed(outcome);
     return Row.of(
             Cell.of(outcome.candidate().name()),
-            Cell.of(outcome.candidate().stock().material().name()),
             Cell.of(assessed.map(one -> number(one.mass(), Kind.MASS, units)).orElse("")),
             Cell.of(
                 assessed
@@ -119,6 +116,7 @@ final class ComparisonPage {
             cell(ofFrame(outcome)),
             Cell.of(outcome.standing().words()))
         .noting(
+            stock(outcome.candidate()),
             ofPart(outcome).map(check -> "own: " + words(check)).orElse(""),
             ofFrame(outcome)
                 .filter(check -> !ofPart(outcome).equals(Optional.of(check)))
@@ -128,6 +126,10 @@ final class ComparisonPage {
 
   private static Cell cell(Optional<Check> check) {
     return check.map(one -> Numbers.cell(one.verdict())).orElse(new Cell("no number", "none"));
+  }
+
+  private static String stock(Candidate candidate) {
+    return candidate.stock().section().name() + ", " + candidate.stock().material().name();
   }
 
   private static String words(Check check) {

@@ -16,8 +16,12 @@ final class MaterialPage {
   static Page of(Material material, Units units) {
     List<Row> rows = new ArrayList<>();
     var elasticity = material.elasticity();
-    rows.add(Numbers.property("Young's modulus", "E", units.show(Kind.MODULUS, elasticity.youngsModulus())));
-    rows.add(Numbers.property("shear modulus", "G", units.show(Kind.MODULUS, elasticity.shearModulus())));
+    rows.add(
+        Numbers.property(
+            "Young's modulus", "E", units.show(Kind.MODULUS, elasticity.youngsModulus())));
+    rows.add(
+        Numbers.property(
+            "shear modulus", "G", units.show(Kind.MODULUS, elasticity.shearModulus())));
     rows.add(Numbers.property("density", "ρ", units.show(Kind.DENSITY, elasticity.density())));
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.Title("Material " + material.name()));
@@ -40,9 +44,16 @@ final class MaterialPage {
   }
 
   private static void strengths(List<Row> rows, RatedMaterial.Strength strength, Units units) {
-    rows.add(Numbers.property("minimum yield strength", "fy", units.show(Kind.STRESS, strength.yield())));
-    rows.add(Numbers.property("minimum ultimate strength", "fu", units.show(Kind.STRESS, strength.ultimate())));
     rows.add(
-        Numbers.property("yield strength beside welds", "fy,w", units.show(Kind.STRESS, strength.weldedYield())));
+        Numbers.property(
+            "minimum yield strength", "fy", units.show(Kind.STRESS, strength.yield())));
+    rows.add(
+        Numbers.property(
+            "minimum ultimate strength", "fu", units.show(Kind.STRESS, strength.ultimate())));
+    rows.add(
+        Numbers.property(
+            "yield strength beside welds",
+            "fy,w",
+            units.show(Kind.STRESS, strength.weldedYield())));
   }
 }

@@ -13,10 +13,10 @@ import rungwork.frame.Mass;
 import rungwork.frame.Point;
 import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
-import rungwork.vehicle.Crossmember;
 import rungwork.vehicle.Joints;
 import rungwork.vehicle.Ladder;
 import rungwork.vehicle.Mount;
+import rungwork.vehicle.Rail;
 import rungwork.vehicle.Side;
 import rungwork.vehicle.Vehicle;
 
@@ -36,6 +36,7 @@ final class PlanDrawing {
   private final Labels labels = new Labels(canvas);
   private final Map<String, Bar> bars = new LinkedHashMap<>();
   private final List<Mass> masses;
+  private final PlanDimensions dimensions;
 
   PlanDrawing(LadderPlan plan, Units units) {
     this.plan = plan;
@@ -45,6 +46,7 @@ final class PlanDrawing {
     frame = ladder.frame(Joints.RIGID);
     Box metres = Sight.plan(1).around(places().toList());
     sight = Sight.plan(WIDTH / metres.width());
+    dimensions = new PlanDimensions(ladder, units, sight, canvas, labels);
     masses = plan.vehicle().map(this::carried).orElse(List.of());
     ladder.members().forEach(member -> bars.put(member.part(), bar(member)));
   }
@@ -58,7 +60,7 @@ final class PlanDrawing {
     ladder.mounts().forEach(this::mount);
     railNames();
     Box drawn = canvas.box();
-    dimensions(drawn);
+    dimensions.draw(drawn);
     front(drawn);
     legend();
     String title = "Ladder " + ladder.name() + " in plan, front to the left";
@@ -231,7 +233,7 @@ final class PlanDrawing {
         .orElseGet(() -> sight.along(mount.at().x(), rail(mount).yAt(mount.at().x()), 0));
   }
 
-  private rungwork.vehicle.Rail rail(Mount mount) {
+  private Rail rail(Mount mount) {
     return ladder.rail(mount.member().equals("left rail") ? Side.LEFT : Side.RIGHT);
   }
 
@@ -242,58 +244,6 @@ final class PlanDrawing {
       Label name = Label.at(tail.plus(10, -4), side.word() + " rail").css("small on");
       labels.put(List.of(name, name.moved(0, 17), name.moved(20, 0)));
     }
-  }
-
-  private void dimensions(Box drawn) {
-    List<Double> stations = stations();
-    double y = drawn.bottom() + 40;
-    for (int i = 0; i + 1 < stations.size(); i++) {
-      span(stations.get(i), stations.get(i + 1)).along(canvas, y + 12);
-    }
-    span(stations.get(0), stations.get(stations.size() - 1)).along(canvas, y + 48);
-    stationNames(y - 14);
-    spacing(
-        drawn.right() + 34,
-        Math.max(ladder.rail(Side.LEFT).tail(), ladder.rail(Side.RIGHT).tail()));
-    double tip = Math.min(ladder.rail(Side.LEFT).x(), ladder.rail(Side.RIGHT).x());
-    if (Math.abs(spacingAt(tip) - spacingAt(stations.get(stations.size() - 1))) > 1e-4) {
-      spacing(drawn.left() - 34, tip);
-    }
-  }
-
-  private void stationNames(double y) {
-    for (Crossmember one : ladder.crossmembers()) {
-      Label label = Label.middle(new Spot(sight.along(one.x(), 0, 0).x(), y), one.name());
-      labels.put(List.of(label.css("small on"), label.css("small on").moved(0, -ROW)));
-    }
-  }
-
-  /** Tips, crossmembers and tails along the vehicle, from the front. */
-  private List<Double> stations() {
-    Stream<Double> ends =
-        Stream.of(Side.values()).flatMap(s -> Stream.of(ladder.rail(s).x(), ladder.rail(s).tail()));
-    Stream<Double> rungs = ladder.crossmembers().stream().map(Crossmember::x);
-    return Stream.concat(ends, rungs).distinct().sorted(Comparator.reverseOrder()).toList();
-  }
-
-  private Dimension span(double front, double rear) {
-    double y = sight.along(front, ladder.rail(Side.LEFT).yAt(front), 0).y();
-    return new Dimension(
-        new Spot(sight.along(front, 0, 0).x(), y),
-        new Spot(sight.along(rear, 0, 0).x(), y),
-        Numbers.dimension(front - rear, units));
-  }
-
-  private double spacingAt(double x) {
-    return ladder.rail(Side.LEFT).yAt(x) - ladder.rail(Side.RIGHT).yAt(x);
-  }
-
-  private void spacing(double at, double x) {
-    new Dimension(
-            sight.along(x, ladder.rail(Side.RIGHT).yAt(x), 0),
-            sight.along(x, ladder.rail(Side.LEFT).yAt(x), 0),
-            Numbers.dimension(spacingAt(x), units))
-        .up(canvas, at);
   }
 
   private void front(Box drawn) {
@@ -328,7 +278,8 @@ final class PlanDrawing {
     StringBuilder out = new StringBuilder("Front to the left; stations from the front [");
     out.append(units.scale(Kind.LENGTH).unit()).append("]: ");
     out.append(
-        String.join(", ", stations().stream().map(x -> Numbers.dimension(x, units)).toList()));
+        String.join(
+            ", ", dimensions.stations().stream().map(x -> Numbers.dimension(x, units)).toList()));
     bars.keySet().forEach(part -> out.append("\n- ").append(colours.title(part)));
     masses.forEach(mass -> out.append("\n- ").append(massWords(mass)));
     return out.toString();

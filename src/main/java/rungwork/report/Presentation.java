@@ -16,6 +16,7 @@ import rungwork.vehicle.Assessment;
 import rungwork.vehicle.Event;
 import rungwork.vehicle.Ladder;
 import rungwork.vehicle.Vehicle;
+import tech.tablesaw.api.Table;
 
 /**
  * How values of one type are shown. {@link #all()} is what a notebook registers.
@@ -57,6 +58,7 @@ public record Presentation<T>(Class<T> type, BiFunction<T, Units, Page> maker) {
         new Presentation<>(Assessment.class, AssessmentPage::of),
         new Presentation<>(Comparison.class, ComparisonPage::of),
         new Presentation<>(Choice.class, ComparisonPage::of),
+        new Presentation<>(Table.class, (table, units) -> TablePage.of(table)),
         new Presentation<>(Caution.class, (caution, units) -> caution(caution)));
   }
 

@@ -39,10 +39,14 @@ final class SectionPage {
             Numbers.property("second moment about y", "Iy", units.show(Kind.SECOND_MOMENT, p.iy())),
             Numbers.property("second moment about z", "Iz", units.show(Kind.SECOND_MOMENT, p.iz())),
             Numbers.property("torsion constant", "It", units.show(Kind.SECOND_MOMENT, p.it())),
-            Numbers.property("elastic modulus about y", "Wel,y", units.show(Kind.SECTION_MODULUS, p.wely())),
-            Numbers.property("elastic modulus about z", "Wel,z", units.show(Kind.SECTION_MODULUS, p.welz())),
-            Numbers.property("plastic modulus about y", "Wpl,y", units.show(Kind.SECTION_MODULUS, p.wply())),
-            Numbers.property("plastic modulus about z", "Wpl,z", units.show(Kind.SECTION_MODULUS, p.wplz())),
+            Numbers.property(
+                "elastic modulus about y", "Wel,y", units.show(Kind.SECTION_MODULUS, p.wely())),
+            Numbers.property(
+                "elastic modulus about z", "Wel,z", units.show(Kind.SECTION_MODULUS, p.welz())),
+            Numbers.property(
+                "plastic modulus about y", "Wpl,y", units.show(Kind.SECTION_MODULUS, p.wply())),
+            Numbers.property(
+                "plastic modulus about z", "Wpl,z", units.show(Kind.SECTION_MODULUS, p.wplz())),
             Numbers.property("shear area along y", "Av,y", units.show(Kind.AREA, p.shearY())),
             Numbers.property("shear area along z", "Av,z", units.show(Kind.AREA, p.shearZ())),
             Numbers.property("shear centre along y", "yS", length(p.shearCentreY(), units)),

@@ -121,15 +121,12 @@ final class SheetPage {
             Cell.of(check.what()),
             Cell.of(number(check, Verdict.Measured::demand, kind)),
             Cell.of(number(check, Verdict.Measured::capacity, kind)))
-        .noting(
-            "under " + check.loadCase(),
-            check.where(),
-            "basis: " + basis(check.basis()))
+        .noting("under " + check.loadCase(), check.where(), basis(check.basis()))
         .folding(Working.lines(check, units));
   }
 
   private static String basis(Basis basis) {
-    return basis.limitState().name().toLowerCase(Locale.ROOT) + ": " + basis.factors();
+    return "basis (" + basis.limitState().name().toLowerCase(Locale.ROOT) + "): " + basis.factors();
   }
 
   private String number(

@@ -82,8 +82,7 @@ record Table(List<Column> columns, List<Row> rows) implements Block {
 
     /** This row with notes under it; empty ones fall away. */
     Row noting(String... lines) {
-      return new Row(
-          cells, Arrays.stream(lines).filter(line -> !line.isEmpty()).toList(), folded);
+      return new Row(cells, Arrays.stream(lines).filter(line -> !line.isEmpty()).toList(), folded);
     }
 
     /** This row with lines folded under it. */

@@ -49,7 +49,9 @@ final class UtilisationBars {
         entry.name() + ": " + entry.words(),
         () -> {
           canvas.label(Label.end(start.plus(-8, 4), entry.name()));
-          entry.utilisation().ifPresent(value -> bar(canvas, entry, new Bar(start, end, THICKNESS)));
+          entry
+              .utilisation()
+              .ifPresent(value -> bar(canvas, entry, new Bar(start, end, THICKNESS)));
           double right = Math.max(end.x(), start.x()) + 8;
           boolean hidesLimit = right < NAMES + UNIT && right + 60 > NAMES + UNIT;
           double place = hidesLimit ? NAMES + UNIT + 8 : right;
@@ -58,7 +60,9 @@ final class UtilisationBars {
   }
 
   private static void bar(Canvas canvas, Entry entry, Bar bar) {
-    bar.draw(canvas, ("band " + Look.band(entry.utilisation().orElseThrow()) + " " + entry.edge()).strip());
+    bar.draw(
+        canvas,
+        ("band " + Look.band(entry.utilisation().orElseThrow()) + " " + entry.edge()).strip());
   }
 
   private static void limit(Canvas canvas, double height) {

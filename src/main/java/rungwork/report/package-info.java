@@ -10,6 +10,23 @@
  * real text, classes and a title on every part; their colours follow the page's theme; they call
  * nothing from outside and run nothing. Whatever has a colour has its number too.
  *
+ * <p><b>Which way round.</b> A vehicle is drawn with its front to the left; in plan its left side
+ * is then below. Moments stand on the tension side.
+ *
+ * <pre>
+ *   front  &lt;---  x                 z up
+ *                |                  |  right side, behind
+ *                v  y (left)        | /
+ *              plan                 +---- x rearwards        oblique
+ * </pre>
+ *
+ * <p>Reading order: {@link rungwork.report.Presentation} (what shows what), {@link
+ * rungwork.report.Page}, {@link rungwork.report.Picture}, {@link rungwork.report.Shown}; then the
+ * pictures {@link rungwork.report.LadderPlan}, {@link rungwork.report.LoadArrows}, {@link
+ * rungwork.report.DeflectedShape}, {@link rungwork.report.ForceDiagrams}; last {@link
+ * rungwork.report.Look}. Sources: the look's colours are <em>cividis</em> (Nuñez, Anderson and
+ * Renslow, PLoS ONE 13(7), 2018, e0199239) and Okabe and Ito's vermilion.
+ *
  * <p>This room must not know the notebook's kernel.
  */
 package rungwork.report;

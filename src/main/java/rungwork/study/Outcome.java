@@ -101,7 +101,8 @@ public sealed interface Outcome {
     public List<String> objections() {
       return switch (standing()) {
         case ELIGIBLE -> List.of();
-        case DOES_NOT_PASS -> governing().stream().map(Assessed::describe).toList();
+        case DOES_NOT_PASS ->
+            Stream.concat(governing().stream().map(Assessed::describe), open().stream()).toList();
         default -> open();
       };
     }
@@ -111,8 +112,8 @@ public sealed interface Outcome {
         return List.of("no strength of it was checked");
       }
       return Stream.concat(
-              part.notChecked().stream(), part.outsideRange().stream())
-          .map(check -> check.what() + " is not checked")
+              part.notChecked().stream().map(check -> check.what() + " is not checked"),
+              part.outsideRange().stream().map(check -> check.what() + " left a formula's range"))
           .distinct()
           .toList();
     }

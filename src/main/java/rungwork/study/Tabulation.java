@@ -30,9 +30,7 @@ final class Tabulation {
         words("material", outcome -> outcome.candidate().stock().material().name()),
         number("frame mass", Kind.MASS, Outcome.Assessed::mass),
         number(
-            "torsional stiffness",
-            Kind.ROTATIONAL_STIFFNESS,
-            Outcome.Assessed::torsionalStiffness),
+            "torsional stiffness", Kind.ROTATIONAL_STIFFNESS, Outcome.Assessed::torsionalStiffness),
         number("utilisation", Kind.RATIO, Tabulation::utilisation),
         words("governing check", outcome -> governing(outcome, c -> c.what() + " of " + c.part())),
         words("load case", outcome -> governing(outcome, Check::loadCase)),
@@ -60,7 +58,10 @@ final class Tabulation {
   }
 
   private static double utilisation(Outcome.Assessed outcome) {
-    return outcome.governing().map(check -> check.utilisation().orElse(Double.NaN)).orElse(Double.NaN);
+    return outcome
+        .governing()
+        .map(check -> check.utilisation().orElse(Double.NaN))
+        .orElse(Double.NaN);
   }
 
   private static String governing(Outcome outcome, Function<Check, String> words) {

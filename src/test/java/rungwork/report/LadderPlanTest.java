@@ -15,6 +15,7 @@ import rungwork.check.Check;
 import rungwork.check.CheckSheet;
 import rungwork.check.Member;
 import rungwork.quantity.Units;
+import rungwork.study.Curlew;
 import rungwork.vehicle.Ladder;
 
 class LadderPlanTest {

@@ -1,15 +1,19 @@
-package rungwork.report;
+package rungwork.study;
 
+import static rungwork.quantity.Quantities.g;
 import static rungwork.quantity.Quantities.kg;
 import static rungwork.quantity.Quantities.mm;
 
+import java.util.List;
 import rungwork.frame.Point;
 import rungwork.frame.Stock;
 import rungwork.material.Elasticity;
 import rungwork.material.RatedMaterial;
 import rungwork.material.Source;
 import rungwork.section.Section;
+import rungwork.vehicle.Assessment;
 import rungwork.vehicle.Axle;
+import rungwork.vehicle.Event;
 import rungwork.vehicle.Ladder;
 import rungwork.vehicle.LadderBuilder;
 import rungwork.vehicle.Rail;
@@ -17,9 +21,9 @@ import rungwork.vehicle.Side;
 import rungwork.vehicle.Vehicle;
 import rungwork.vehicle.VehicleBuilder;
 
-/** An invented electric parcel runabout, for tests of how it is drawn. */
-final class Curlew {
-  static final RatedMaterial STEEL =
+/** An invented electric parcel runabout, for tests of studies and pages. */
+public final class Curlew {
+  public static final RatedMaterial STEEL =
       new RatedMaterial(
           "S235",
           new Elasticity(210e9, 0.3, 7850),
@@ -28,11 +32,11 @@ final class Curlew {
 
   private Curlew() {}
 
-  static Stock tube(double height, double width) {
+  public static Stock tube(double height, double width) {
     return new Stock(Section.rectangularTube(mm(height), mm(width), mm(3)), STEEL);
   }
 
-  static LadderBuilder parts() {
+  public static LadderBuilder parts() {
     LadderBuilder ladder =
         Ladder.named("Curlew")
             .level(mm(380))
@@ -52,16 +56,16 @@ final class Curlew {
     return ladder.mountOn("middle", "battery tray", at(-1000, 0, 420));
   }
 
-  static Ladder ladder() {
+  public static Ladder ladder() {
     return parts().rails(mm(450), mm(-2350), mm(800), tube(80, 40)).build();
   }
 
-  static Ladder tapering() {
+  public static Ladder tapering() {
     Rail left = Rail.from(mm(450), mm(330)).to(mm(-2350), mm(400), tube(80, 40));
     return parts().rails(left).build();
   }
 
-  static Vehicle vehicle() {
+  public static Vehicle vehicle() {
     VehicleBuilder vehicle =
         Vehicle.named("Curlew")
             .wheelbase(mm(2200))
@@ -85,7 +89,38 @@ final class Curlew {
     return vehicle.build();
   }
 
-  static Point at(double x, double y, double z) {
+  public static Point at(double x, double y, double z) {
     return Point.at(mm(x), mm(y), mm(z));
+  }
+
+  /** Heavy rails and rungs, so that only the front crossmember can fail under these events. */
+  public static Ladder sturdy(Stock front) {
+    return parts()
+        .rails(mm(450), mm(-2350), mm(800), tube(120, 80))
+        .build()
+        .withCrossmember("middle", tube(100, 100))
+        .withCrossmember("rear", tube(100, 100))
+        .withCrossmember("front", front);
+  }
+
+  /** A bump and a mild impact. */
+  public static List<Event> events() {
+    return List.of(
+        Event.bumpOneWheel(Axle.FRONT, Side.LEFT), Event.frontalImpact(g(4), Event.Hit.FULL_WIDTH));
+  }
+
+  public static Assessment assess(Candidate candidate) {
+    return Assessment.of(vehicle(), sturdy(candidate.stock()), events());
+  }
+
+  /** A tube too weak, two that do, a channel, and a shape that a flat frame refuses. */
+  public static List<Candidate> candidates() {
+    return List.of(
+        new Candidate("weak", tube(20, 20)),
+        new Candidate("heavy", tube(120, 80)),
+        new Candidate("light", tube(80, 60)),
+        new Candidate(
+            "channel", new Stock(Section.foldedChannel(mm(120), mm(60), mm(6), mm(6)), STEEL)),
+        new Candidate("angle", new Stock(Section.angle(mm(50), mm(50), mm(5), mm(6)), STEEL)));
   }
 }

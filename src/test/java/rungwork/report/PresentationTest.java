@@ -1,0 +1,178 @@
+package rungwork.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import rungwork.check.Caution;
+import rungwork.material.Material;
+import rungwork.material.Source;
+import rungwork.material.UnratedMaterial;
+import rungwork.quantity.Units;
+import rungwork.study.Candidate;
+import rungwork.study.Comparison;
+import rungwork.study.Curlew;
+import rungwork.vehicle.Assessment;
+import rungwork.vehicle.Joints;
+
+class PresentationTest {
+  private static final Candidate LIGHT = Curlew.candidates().get(2);
+  private static final Assessment ASSESSMENT = Curlew.assess(LIGHT);
+  private static final Comparison COMPARISON =
+      Comparison.of("front crossmember", Curlew.candidates(), Curlew::assess);
+
+  /** Fixed lengths and stresses that a standard's rule is worded with. */
+  private static final Pattern CONSTANTS_OF_STANDARDS =
+      Pattern.compile("Within 25 mm of a weld|ε = √\\(235 MPa/fy\\) = √\\(235 MPa");
+
+  static List<Object> values() {
+    return List.of(
+        Curlew.STEEL,
+        new UnratedMaterial(
+            "plain tube",
+            Curlew.STEEL.elasticity(),
+            new Source("no standard", Source.Tag.FROM_MEMORY)),
+        LIGHT.stock().section(),
+        Curlew.vehicle(),
+        Curlew.ladder(),
+        Curlew.events().get(0),
+        ASSESSMENT.response(Curlew.events().get(0), Joints.RIGID),
+        Examples.measured("rail", 0.4),
+        Examples.open("rail"),
+        Examples.sheet(),
+        ASSESSMENT,
+        COMPARISON,
+        COMPARISON.table(Units.INCH_POUND),
+        COMPARISON.lightest().orElseThrow(),
+        Caution.IMPACT,
+        LadderPlan.of(Curlew.ladder()),
+        SectionDrawing.of(LIGHT.stock().section(), Units.INCH_POUND),
+        SheetPage.of(Examples.sheet(), Units.INCH_POUND));
+  }
+
+  private static Page page(Object value, Units units) {
+    return Presentation.all().stream()
+        .filter(one -> one.type().isInstance(value))
+        .findFirst()
+        .orElseThrow(() -> new AssertionError(value.getClass().getName()))
+        .page(value, units);
+  }
+
+  @ParameterizedTest
+  @MethodSource("values")
+  void everything_that_can_be_shown_has_sound_html_and_plain_text(Object value) {
+    Page page = page(value, Units.METRIC);
+    Xml.parse(page.html());
+    assertFalse(page.text().isBlank());
+    assertFalse(page.text().contains("<"), page.text());
+    assertEquals(page.text(), page(value, Units.METRIC).text());
+    assertEquals(page.html(), page(value, Units.METRIC).html());
+  }
+
+  @ParameterizedTest
+  @MethodSource("values")
+  void inch_pound_pages_show_no_metric_unit(Object value) {
+    Page page = page(value, Units.INCH_POUND);
+    for (String shown : List.of(Xml.seen(page.html()), page.text())) {
+      String own = CONSTANTS_OF_STANDARDS.matcher(shown).replaceAll("");
+      assertFalse(
+          own.matches("(?s).*(\\d |\\[)(mm|cm.|kN|MPa|GPa|N|kN·m|N·m/deg|kg|kg/m³)[\\],;.)\\s].*"),
+          own);
+    }
+  }
+
+  @Test
+  void whatever_judges_safety_carries_the_cautions_in_both_forms() {
+    List<Object> judging =
+        List.of(
+            ASSESSMENT,
+            ASSESSMENT.sheet(),
+            COMPARISON,
+            COMPARISON.lightest().orElseThrow(),
+            LadderPlan.of(Curlew.ladder()).with(ASSESSMENT.sheet()));
+    for (Object value : judging) {
+      Page page = page(value, Units.METRIC);
+      for (Caution caution : Set.of(Caution.SCREENING, Caution.IMPACT)) {
+        assertTrue(Xml.seen(page.html()).contains(caution.text()), value.toString());
+        assertTrue(page.text().replaceAll("\\s+", " ").contains(caution.text()));
+      }
+    }
+    Page one = page(Examples.measured("rail", 0.4), Units.METRIC);
+    assertTrue(Xml.seen(one.html()).contains(Caution.SCREENING.text()));
+  }
+
+  @Test
+  void a_comparison_names_the_choice_its_gaps_and_why_the_others_are_not_it() {
+    String text = page(COMPARISON, Units.METRIC).text().replaceAll("\\s+", " ");
+    assertTrue(text.contains(COMPARISON.choiceLine(Units.METRIC)));
+    COMPARISON.objections().forEach(line -> assertTrue(text.contains(line), line));
+    assertTrue(text.contains("- angle: no number, not modelled"));
+  }
+
+  @Test
+  void bars_stand_against_the_limit_with_their_numbers() {
+    Picture bars =
+        UtilisationBars.of(
+            "bars",
+            List.of(
+                new UtilisationBars.Entry("a", java.util.Optional.of(0.5), "", ""),
+                new UtilisationBars.Entry("b", java.util.Optional.of(2.5), "", "open"),
+                new UtilisationBars.Entry("c", java.util.Optional.empty(), "not modelled", "")));
+    Drawings.holds(bars);
+    List<String> words = Drawings.words(bars);
+    assertTrue(
+        words.containsAll(List.of("limit 1", "0.50", "2.50 over", "no number, not modelled")));
+    double[] half = Drawings.places(Xml.all(bars.svg(), "polygon").get(0));
+    double limit =
+        Xml.all(bars.svg(), "line").stream()
+            .filter(line -> line.getAttribute("class").equals("limit"))
+            .mapToDouble(line -> Drawings.number(line, "x1"))
+            .findFirst()
+            .orElseThrow();
+    assertEquals(0.5, (half[2] - half[0]) / (limit - half[0]), 1e-3);
+  }
+
+  @Test
+  void a_material_without_guaranteed_strength_says_so() {
+    Material plain =
+        new UnratedMaterial(
+            "plain tube",
+            Curlew.STEEL.elasticity(),
+            new Source("no standard", Source.Tag.FROM_MEMORY));
+    String text = page(plain, Units.METRIC).text();
+    assertTrue(text.contains("nobody guarantees its strength"));
+    assertFalse(text.contains("fy"));
+    assertTrue(page(Curlew.STEEL, Units.METRIC).text().contains("fy      235.0  MPa"));
+    assertTrue(text.contains("no standard (from memory)"));
+  }
+
+  @Test
+  void a_vehicle_shows_centre_of_mass_axle_and_wheel_loads() {
+    String text = page(Curlew.vehicle(), Units.METRIC).text();
+    assertTrue(text.contains("front axle"));
+    assertTrue(text.contains("rear right wheel"));
+    assertTrue(text.contains("behind the front axle"));
+    assertTrue(text.contains("battery           180.0  -1100.00     0.00  420.00"), text);
+  }
+
+  @Test
+  void an_assessed_impact_shows_the_decelerations_at_the_seats() {
+    String text = page(ASSESSMENT, Units.METRIC).text();
+    assertTrue(text.contains("The vehicle's deceleration at the seats"));
+    assertTrue(text.contains("rearwards [g]"));
+    assertTrue(text.contains("torsional stiffness with rigid joints"));
+  }
+
+  @Test
+  void a_study_s_table_shows_four_digits_and_blanks_for_what_is_missing() {
+    String text = page(COMPARISON.table(), Units.METRIC).text();
+    assertTrue(text.contains("frame mass [kg]"));
+    assertFalse(text.matches("(?s).*\\d\\.\\d{6,}.*"), text);
+  }
+}
