@@ -38,7 +38,10 @@ public record Check(
    * @return the utilisation [1], or nothing when it was not checked
    */
   public OptionalDouble utilisation() {
-    return verdict.numbers().stream().mapToDouble(Verdict.Measured::utilisation).findFirst();
+    return verdict
+        .numbers()
+        .map(numbers -> OptionalDouble.of(numbers.utilisation()))
+        .orElse(OptionalDouble.empty());
   }
 
   /**

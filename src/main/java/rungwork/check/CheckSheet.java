@@ -37,7 +37,7 @@ public record CheckSheet(
     Set<Caution> cautions) {
   private static final Comparator<Check> WORST_FIRST =
       Comparator.comparingInt(CheckSheet::group)
-          .thenComparing(check -> -check.utilisation().orElse(0))
+          .thenComparingDouble(check -> -check.utilisation().orElse(0))
           .thenComparing(Check::part)
           .thenComparing(Check::what)
           .thenComparing(Check::loadCase)

@@ -14,6 +14,12 @@ final class ColumnBuckling implements Question {
   private static final String SOURCE =
       "EN 1993-1-1:2005, 6.3.1 and 6.3.3 with annex B; curve c, elastic moduli, Cm = 1";
 
+  /**
+   * A section does not say how it was made, so that a hot-finished or a welded tube is taken as
+   * cold-formed, which is on the safe side; channels and solid bars are on this curve too.
+   */
+  private static final ColumnCurve CURVE = ColumnCurve.C;
+
   @Override
   public String what() {
     return "column buckling with bending";
@@ -70,7 +76,7 @@ final class ColumnBuckling implements Question {
             letters);
     return new BeamColumn.Bent(
         column,
-        ColumnCurve.of(member.stock().section()),
+        CURVE,
         member.largest(forces -> Math.abs(axis.moment(forces))),
         axis.modulus(section));
   }

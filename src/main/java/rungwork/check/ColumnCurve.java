@@ -1,7 +1,5 @@
 package rungwork.check;
 
-import rungwork.section.Section;
-
 /**
  * The buckling curves of EN 1993-1-1:2005, 6.3.1.2, table 6.1: how much the imperfection of a real
  * column costs. Steel of grades S235 to S460.
@@ -31,17 +29,5 @@ public enum ColumnCurve {
    */
   public double imperfection() {
     return imperfection;
-  }
-
-  /**
-   * The curve of table 6.2 for a section. A section does not say how it was made, so that a
-   * hot-finished tube is taken as cold-formed (c, where a would do), which is on the safe side; all
-   * shapes that a flat frame takes are then on curve c.
-   *
-   * @param section the section
-   * @return its curve, for both axes
-   */
-  static ColumnCurve of(Section section) {
-    return C;
   }
 }
