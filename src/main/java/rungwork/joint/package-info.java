@@ -1,31 +1,42 @@
 /**
- * What holds members together: bolts, welds, tabs and lugs, a plate on a tube's wall, rod ends.
+ * What holds parts to the frame: tabs and their bolts, bolt groups, welds, the tube's wall under
+ * them, rod ends; and what repeated load does to a weld.
  *
- * <p>This room holds no types yet: no joint is checked, and every sheet that rests on one says "not
- * checked". What will live here takes a wrench at a joint, the joint's own dimensions and a grade,
- * and answers with {@link rungwork.check.Check}s whose working an inspector can follow.
- *
- * <p>Conventions for what comes:
- *
- * <ul>
- *   <li>A joint has a flat face with its own axes: x and y in the face, z out of it. The wrench
- *       acts at the centroid of the bolts or of the weld lines, so that an eccentric load arrives
- *       here already as force and moment. Forces [N], moments [N·m], lengths [m].
- *   <li>Weld leg and throat are never confused: a fillet's throat is 0.707 of its leg.
- *   <li>A formula used outside its range shows its number and says so; it does not pass.
- *   <li>Beside a weld the material counts with its welded-zone strength.
- * </ul>
+ * <p><b>Axes of a mount.</b> One set of axes serves everything from the pin to the wall. The face
+ * is that of the tube; whoever knows the vehicle turns the load into these axes.
  *
  * <pre>
- *        y
- *        |   o      o      bolts o, centroid +
- *        |      +----------- F at its eccentricity: F and the moment F·e at +
- *        |   o      o
- *        +--------- x      z towards the reader, out of the face
+ *            z  out of the face
+ *            |      ___
+ *            |     / o \   hole: where a load arrives, at (0, 0, height)
+ *            |     |   |
+ *            |     |   |   tab, its plane is x-z
+ *       -----+-----+---+------- face, z = 0
+ *           /          x  along the tab's foot
+ *          y  across the tab, along the pin
  * </pre>
  *
- * <p>Sources it will use: EN 1993-1-8 (bolts, fillet welds, edge distances), ISO 898-1 (property
- * classes), ISO 273 (holes).
+ * <p>A bolt group or a weld lies in the face: its spots have x and y. A force along +z pulls the
+ * tab off. Forces [N], moments [N·m], lengths [m], stresses [Pa].
+ *
+ * <p><b>What divides a capacity.</b> {@link rungwork.joint.Factors}: the design factor divides
+ * every capacity; one on ultimate strength is divided by γM2 (EN 1993-1-8) or multiplied by φ (AISC
+ * 360) besides. Each check says so in its basis. A second opinion is a check of its own, on its own
+ * basis.
+ *
+ * <p><b>Outside.</b> A rule used outside its range shows its number and says "outside …"; where no
+ * rule with a source is at hand, the check says "not checked" and why. Beside a weld the material
+ * counts with its welded-zone strength. A fillet's throat is 1/√2 of its leg.
+ *
+ * <p>Reading order: {@link rungwork.joint.Joint}, {@link rungwork.joint.FaceLoad}, {@link
+ * rungwork.joint.Factors}; {@link rungwork.joint.Bolt}, {@link rungwork.joint.Tab}, {@link
+ * rungwork.joint.Pivot}, {@link rungwork.joint.Fold}; {@link rungwork.joint.Spot}, {@link
+ * rungwork.joint.BoltGroup}.
+ *
+ * <p>Sources: EN 1993-1-8:2005 (bolts, pins, welds, plates on hollow sections), EN 1993-1-1:2005
+ * (buckling), AISC 360-16 (D5, J2, J3, J7, K), ASME BTH-1 (pinned plates), ISO 898-1, SAE J429, ISO
+ * 273 (bolts and holes), Budynas &amp; Nisbett (groups). The aircraft handbooks' method for a lug
+ * under an oblique load reads its factors from charts that are not at hand: it is left out.
  *
  * <p>This room must not know vehicles.
  */

@@ -1,0 +1,269 @@
+package rungwork.joint;
+
+import java.util.ArrayList;
+import java.util.List;
+import rungwork.check.Check;
+import rungwork.check.Formula;
+import rungwork.check.Step;
+import rungwork.check.Symbol;
+import rungwork.fault.Scale;
+import rungwork.frame.Wrench;
+
+/**
+ * The plate round the hole under a force in the plate's plane at any angle: AISC 360-16, D5
+ * (pin-connected members) as the rule, ASME BTH-1, 3-3.3.1 as the second opinion, both read in
+ * worked examples. They know a force along the plate; for a force at an angle, the distances to the
+ * edges are measured along and across that force, to the ellipse that fits into the plate's
+ * outline, on the safe side of its corners. A force towards the face has no free edge before it:
+ * then only bearing is asked.
+ */
+final class TabEye {
+  private static final String D5 = "AISC 360-16, D5.1";
+  private static final String BTH = "ASME BTH-1, 3-3.3.1";
+  private static final Symbol BE = Letters.length("be", "effective width beside the hole");
+  private static final Symbol B = Letters.length("b", "width beside the hole, across the force");
+  private static final Symbol A = Letters.length("a", "from the hole's edge to the free edge");
+  private static final Symbol ASF = Letters.area("Asf", "area in shear");
+  private static final Symbol CR = Letters.ratio("Cr", "reduction for a loose hole");
+  private static final Symbol PLANE = Letters.length("l", "length of one shear plane");
+  private static final Symbol N = Letters.number("n", "number of plates");
+
+  private static final Formula FORCE =
+      new Formula(
+          Letters.force("F", "force in the plate's plane, on one plate"),
+          "√({Fx}² + {Fz}²)/{n}",
+          List.of(Letters.FX, Letters.FZ, N),
+          "statics",
+          in -> Math.hypot(in[0], in[1]) / in[2]);
+  private static final Formula EFFECTIVE =
+      new Formula(
+          BE,
+          "min(2·{t} + 16 mm, {b})",
+          List.of(Letters.T, B),
+          D5 + "(a)",
+          in -> Math.min(2 * in[0] + 0.016, in[1]));
+  private static final Formula RUPTURE =
+      new Formula(
+          Letters.force("φPn", "strength against tearing beside the hole"),
+          "{φ}·2·{t}·{be}·{fu}/{γ}",
+          List.of(Letters.PHI, Letters.T, BE, Letters.FU, Letters.GAMMA),
+          D5 + "(a)",
+          in -> in[0] * 2 * in[1] * in[2] * in[3] / in[4]);
+  private static final Formula SHEAR_AREA =
+      new Formula(
+          ASF,
+          "2·{t}·({a} + {d}/2)",
+          List.of(Letters.T, A, Letters.D),
+          D5 + "(b)",
+          in -> 2 * in[0] * (in[1] + in[2] / 2));
+  private static final Formula SHEAR_OUT =
+      new Formula(
+          Letters.force("φPn", "strength against shearing out"),
+          "{φ}·0.6·{fu}·{Asf}/{γ}",
+          List.of(Letters.PHI, Letters.FU, ASF, Letters.GAMMA),
+          D5 + "(b)",
+          in -> in[0] * 0.6 * in[1] * in[2] / in[3]);
+  private static final Formula BEARING =
+      new Formula(
+          Letters.force("φRn", "strength in bearing"),
+          "{φ}·1.8·{fy}·{d}·{t}/{γ}",
+          List.of(Letters.PHI, Letters.FY, Letters.D, Letters.T, Letters.GAMMA),
+          "AISC 360-16, J7(a)",
+          in -> in[0] * 1.8 * in[1] * in[2] * in[3] / in[4]);
+  private static final Formula LOOSE =
+      new Formula(
+          CR,
+          "1 − 0.275·√(1 − {d}²/{d₀}²)",
+          List.of(Letters.D, Letters.D0),
+          BTH,
+          in -> 1 - 0.275 * Math.sqrt(1 - in[0] * in[0] / (in[1] * in[1])));
+  private static final Formula WIDTH =
+      new Formula(
+          BE,
+          "min(4·{t}, 0.6·{b}·{fu}/{fy}·√({d₀}/{b}), {b})",
+          List.of(Letters.T, B, Letters.FU, Letters.FY, Letters.D0),
+          BTH,
+          in ->
+              Math.min(
+                  Math.min(4 * in[0], in[1]),
+                  0.6 * in[1] * in[2] / in[3] * Math.sqrt(in[4] / in[1])));
+  private static final Formula TEAR =
+      new Formula(
+          Letters.force("Pt", "strength against tearing beside the hole"),
+          "{Cr}·{fu}/1.2·2·{t}·{be}/{γ}",
+          List.of(CR, Letters.FU, Letters.T, BE, Letters.GAMMA),
+          BTH,
+          in -> in[0] * in[1] / 1.2 * 2 * in[2] * in[3] / in[4]);
+  private static final Formula SHEAR_PLANE =
+      new Formula(
+          PLANE,
+          "{a} + {d}/2·(1 − cos(55°·{d}/{d₀}))",
+          List.of(A, Letters.D, Letters.D0),
+          BTH,
+          in -> in[0] + in[1] / 2 * (1 - Math.cos(Math.toRadians(55) * in[1] / in[2])));
+  private static final Formula DOUBLE_SHEAR =
+      new Formula(
+          Letters.force("Pv", "strength against shearing out"),
+          "0.7·{fu}/1.2·2·{l}·{t}/{γ}",
+          List.of(Letters.FU, PLANE, Letters.T, Letters.GAMMA),
+          BTH,
+          in -> 0.7 * in[0] / 1.2 * 2 * in[1] * in[2] / in[3]);
+
+  private static final String DISHING =
+      "A thin end may also buckle sideways (dishing) under a pull.";
+
+  private final Tab tab;
+  private final FaceLoad load;
+  private final Step force;
+  private final Direction direction;
+
+  TabEye(Tab tab, FaceLoad load) {
+    this.tab = tab;
+    this.load = load;
+    Wrench wrench = load.wrench();
+    force = FORCE.with(wrench.fx(), wrench.fz(), tab.plate().count().plates());
+    direction = new Direction(tab, wrench.fx(), wrench.fz());
+  }
+
+  List<Check> checks() {
+    List<Check> checks = new ArrayList<>();
+    if (force.result() == 0) {
+      return checks;
+    }
+    checks.add(bearing());
+    if (direction.meetsFreeEdge()) {
+      checks.add(tearing());
+      checks.add(shearingOut());
+      checks.add(tearingSecond());
+      checks.add(shearingOutSecond());
+      if (tab.eye().hole() > 2.5 * thickness() * (1 + Rounding.TOLERANCE)) {
+        checks.add(dishing());
+      }
+    }
+    return checks;
+  }
+
+  private Check tearing() {
+    Step effective = EFFECTIVE.with(thickness(), direction.across());
+    Step strength = RUPTURE.with(phi(), thickness(), effective.result(), fu(), gamma());
+    return Finding.compare(force, strength)
+        .after(effective)
+        .answers(asks("tearing beside the hole").with(DISHING), load.factors().american());
+  }
+
+  private Check shearingOut() {
+    Step area = SHEAR_AREA.with(thickness(), direction.along(), pin());
+    Step strength = SHEAR_OUT.with(phi(), fu(), area.result(), gamma());
+    return Finding.compare(force, strength)
+        .after(area)
+        .answers(asks("shearing out of the hole"), load.factors().american());
+  }
+
+  private Check bearing() {
+    Step strength = BEARING.with(phi(), tab.yieldAtHole(), pin(), thickness(), gamma());
+    return Finding.compare(force, strength)
+        .answers(asks("bearing in the hole"), load.factors().american());
+  }
+
+  private Check tearingSecond() {
+    double hole = tab.eye().hole();
+    Step loose = LOOSE.with(pin(), hole);
+    Step width = WIDTH.with(thickness(), direction.across(), fu(), tab.yieldAtHole(), hole);
+    Step strength = TEAR.with(loose.result(), fu(), thickness(), width.result(), gamma());
+    return Finding.compare(force, strength)
+        .after(loose, width)
+        .answers(asks("tearing beside the hole, second opinion"), liftingBasis());
+  }
+
+  private Check shearingOutSecond() {
+    Step plane = SHEAR_PLANE.with(direction.along(), pin(), tab.eye().hole());
+    Step strength = DOUBLE_SHEAR.with(fu(), plane.result(), thickness(), gamma());
+    return Finding.compare(force, strength)
+        .after(plane)
+        .answers(asks("shearing out of the hole, second opinion"), liftingBasis());
+  }
+
+  private Check dishing() {
+    return asks("sideways buckling of the end")
+        .open(
+            load.factors().yield(),
+            "the hole of "
+                + Scale.MM.show(tab.eye().hole())
+                + " is wider than 2.5 times the plate of "
+                + Scale.MM.show(thickness())
+                + ", beyond the proportions of EN 1993-1-8, table 3.9; no formula with a source is"
+                + " at hand",
+            "EN 1993-1-8:2005, table 3.9, type B");
+  }
+
+  private rungwork.check.Basis liftingBasis() {
+    return new rungwork.check.Basis(
+        rungwork.check.LimitState.ULTIMATE,
+        "1.20 of ASME BTH-1, without its Nd, and " + load.factors().design());
+  }
+
+  private Question asks(String what) {
+    return Question.of(what, tab.name(), load).at("hole");
+  }
+
+  private double thickness() {
+    return tab.plate().thickness();
+  }
+
+  private double pin() {
+    return tab.eye().bolt().size().diameter();
+  }
+
+  private double fu() {
+    return tab.ultimateAtHole();
+  }
+
+  private double phi() {
+    return load.factors().phi();
+  }
+
+  private double gamma() {
+    return load.factors().design().value();
+  }
+
+  /** Distances from the hole's edge to the plate's free edges, seen along a force. */
+  private static final class Direction {
+    private final double halfWidth;
+    private final double end;
+    private final double height;
+    private final double radius;
+    private final double x;
+    private final double z;
+
+    Direction(Tab tab, double fx, double fz) {
+      halfWidth = tab.plate().width() / 2;
+      end = tab.eye().end();
+      height = tab.plate().height();
+      radius = tab.eye().hole() / 2;
+      double length = Math.hypot(fx, fz);
+      x = length == 0 ? 0 : fx / length;
+      z = length == 0 ? 0 : fz / length;
+    }
+
+    /** Whether the force points at a free edge rather than at the face. */
+    boolean meetsFreeEdge() {
+      return Double.isFinite(reach(x, z));
+    }
+
+    /** From the hole's edge to the free edge that the force points at [m]. */
+    double along() {
+      return reach(x, z) - radius;
+    }
+
+    /** From the hole's edge to the nearer free edge beside the force [m]. */
+    double across() {
+      return Math.min(reach(-z, x), reach(z, -x)) - radius;
+    }
+
+    private double reach(double dx, double dz) {
+      double upwards = Math.max(dz, 0) / end;
+      double reach = 1 / Math.hypot(dx / halfWidth, upwards);
+      return -dz * reach > height ? Double.POSITIVE_INFINITY : reach;
+    }
+  }
+}

@@ -1,0 +1,167 @@
+package rungwork.joint;
+
+import java.util.ArrayList;
+import java.util.List;
+import rungwork.check.Check;
+import rungwork.check.Formula;
+import rungwork.check.Step;
+import rungwork.check.Symbol;
+import rungwork.frame.Point;
+import rungwork.frame.Wrench;
+
+/**
+ * The plate where it meets the face, bent by the load above it in its own plane and across it, and
+ * the plate as a strut when the load pushes on it. Strength of materials; buckling by EN
+ * 1993-1-1:2005, 6.3.1, curve c, as a cantilever of twice the height.
+ */
+final class TabFoot {
+  private static final String STRENGTH =
+      "strength of materials; torsion of a rectangle by Budynas & Nisbett, Shigley's Mechanical"
+          + " Engineering Design, eq. 3-40";
+  private static final String BUCKLING = "EN 1993-1-1:2005, 6.3.1, curve c; length 2·h";
+  private static final Symbol W = Letters.length("w", "width of the foot");
+  private static final Symbol H = Letters.length("h", "height of the hole over the face");
+  private static final Symbol N = Letters.number("n", "number of plates");
+  private static final Symbol MX = Letters.moment("Mx", "moment that bends the plate sideways");
+  private static final Symbol MY = Letters.moment("My", "moment in the plate's plane");
+  private static final Symbol MZ = Letters.moment("Mz", "torque on the plate");
+  private static final Symbol SIGMA = Letters.stress("σ", "normal stress at the foot's corner");
+  private static final Symbol TAU = Letters.stress("τ", "shear stress at the foot");
+  private static final Symbol FYW = Letters.stress("fyw", "yield strength beside a weld");
+  private static final Symbol E = new Symbol("E", rungwork.quantity.Kind.MODULUS, "modulus");
+  private static final Symbol BAR = Letters.ratio("λ̄", "relative slenderness");
+  private static final Symbol BIG_PHI = Letters.ratio("Φ", "value to determine χ");
+  private static final Symbol CHI = Letters.ratio("χ", "reduction factor for buckling");
+
+  private static final Formula NORMAL =
+      new Formula(
+          SIGMA,
+          "(|{Fz}|/({w}·{t}) + 6·|{My}|/({t}·{w}²) + 6·|{Mx}|/({w}·{t}²))/{n}",
+          List.of(Letters.FZ, W, Letters.T, MY, MX, N),
+          STRENGTH,
+          in ->
+              (Math.abs(in[0]) / (in[1] * in[2])
+                      + 6 * Math.abs(in[3]) / (in[2] * in[1] * in[1])
+                      + 6 * Math.abs(in[4]) / (in[1] * in[2] * in[2]))
+                  / in[5]);
+  private static final Formula SHEAR =
+      new Formula(
+          TAU,
+          "(√({Fx}² + {Fy}²)/({w}·{t}) + (3 + 1.8·{t}/{w})·|{Mz}|/({w}·{t}²))/{n}",
+          List.of(Letters.FX, Letters.FY_LATERAL, W, Letters.T, MZ, N),
+          STRENGTH,
+          in ->
+              (Math.hypot(in[0], in[1]) / (in[2] * in[3])
+                      + (3 + 1.8 * in[3] / in[2]) * Math.abs(in[4]) / (in[2] * in[3] * in[3]))
+                  / in[5]);
+  private static final Formula COMBINED =
+      new Formula(
+          Letters.stress("σv", "equivalent stress"),
+          "√({σ}² + 3·{τ}²)",
+          List.of(SIGMA, TAU),
+          "von Mises; EN 1993-1-1:2005, 6.2.1(5)",
+          in -> Math.sqrt(in[0] * in[0] + 3 * in[1] * in[1]));
+  private static final Formula YIELD =
+      new Formula(
+          Letters.stress("fyd", "yield strength divided by the factor"),
+          "{fyw}/{γ}",
+          List.of(FYW, Letters.GAMMA),
+          STRENGTH + "; first yield of the corner, strength beside a weld",
+          in -> in[0] / in[1]);
+  private static final Formula PUSH =
+      new Formula(
+          Letters.force("N", "push on one plate"),
+          "max(−{Fz}, 0)/{n}",
+          List.of(Letters.FZ, N),
+          "statics",
+          in -> Math.max(-in[0], 0) / in[1]);
+  private static final Formula SLENDERNESS =
+      new Formula(
+          BAR,
+          "2·{h}·√12/({t}·π)·√({fyw}/{E})",
+          List.of(H, Letters.T, FYW, E),
+          BUCKLING,
+          in -> 2 * in[0] * Math.sqrt(12) / (in[1] * Math.PI) * Math.sqrt(in[2] / in[3]));
+  private static final Formula VALUE =
+      new Formula(
+          BIG_PHI,
+          "0.5·(1 + 0.49·({λ̄} − 0.2) + {λ̄}²)",
+          List.of(BAR),
+          BUCKLING,
+          in -> 0.5 * (1 + 0.49 * (in[0] - 0.2) + in[0] * in[0]));
+  private static final Formula REDUCTION =
+      new Formula(
+          CHI,
+          "min(1, 1/({Φ} + √({Φ}² − {λ̄}²)))",
+          List.of(BIG_PHI, BAR),
+          BUCKLING,
+          in -> Math.min(1, 1 / (in[0] + Math.sqrt(Math.max(0, in[0] * in[0] - in[1] * in[1])))));
+  private static final Formula RESISTANCE =
+      new Formula(
+          Letters.force("Nb,Rd", "buckling resistance of one plate"),
+          "{χ}·{w}·{t}·{fyw}/{γ}",
+          List.of(CHI, W, Letters.T, FYW, Letters.GAMMA),
+          BUCKLING,
+          in -> in[0] * in[1] * in[2] * in[3] / in[4]);
+
+  private final Tab tab;
+  private final FaceLoad load;
+  private final Wrench wrench;
+
+  TabFoot(Tab tab, FaceLoad load) {
+    this.tab = tab;
+    this.load = load;
+    wrench = load.about(new Point(0, 0, 0));
+  }
+
+  List<Check> checks() {
+    List<Check> checks = new ArrayList<>(List.of(bending()));
+    if (wrench.fz() < 0) {
+      checks.add(buckling());
+    }
+    return checks;
+  }
+
+  private Check bending() {
+    Tab.Plate plate = tab.plate();
+    int count = plate.count().plates();
+    Step normal =
+        NORMAL.with(wrench.fz(), plate.foot(), plate.thickness(), wrench.my(), wrench.mx(), count);
+    Step shear =
+        SHEAR.with(wrench.fx(), wrench.fy(), plate.foot(), plate.thickness(), wrench.mz(), count);
+    Step combined = COMBINED.with(normal.result(), shear.result());
+    Step yield = YIELD.with(weldedYield(), gamma());
+    return Finding.compare(combined, yield)
+        .after(normal, shear)
+        .answers(asks("bending at the foot"), load.factors().yield());
+  }
+
+  private Check buckling() {
+    Tab.Plate plate = tab.plate();
+    double modulus = tab.material().elasticity().youngsModulus();
+    Step push = PUSH.with(wrench.fz(), plate.count().plates());
+    Step slenderness = SLENDERNESS.with(plate.height(), plate.thickness(), weldedYield(), modulus);
+    Step value = VALUE.with(slenderness.result());
+    Step reduction = REDUCTION.with(value.result(), slenderness.result());
+    Step resistance =
+        RESISTANCE.with(
+            reduction.result(), plate.foot(), plate.thickness(), weldedYield(), gamma());
+    Finding finding = Finding.compare(push, resistance).after(slenderness, value, reduction);
+    return finding.answers(
+        asks("buckling of the plate")
+            .with("A sideways load bends it besides; that is asked at the foot, without growth."),
+        load.factors().yield());
+  }
+
+  private Question asks(String what) {
+    return Question.of(what, tab.name(), load).at("foot");
+  }
+
+  private double weldedYield() {
+    return tab.material().strength().weldedYield();
+  }
+
+  private double gamma() {
+    return load.factors().design().value();
+  }
+}

@@ -1,0 +1,312 @@
+package rungwork.validation;
+
+import static rungwork.joint.Parts.capacity;
+import static rungwork.joint.Parts.demand;
+import static rungwork.joint.Parts.numbers;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import rungwork.check.Check;
+import rungwork.check.DesignFactor;
+import rungwork.frame.Point;
+import rungwork.frame.Wrench;
+import rungwork.joint.Bolt;
+import rungwork.joint.BoltGroup;
+import rungwork.joint.FaceLoad;
+import rungwork.joint.Factors;
+import rungwork.joint.Parts;
+import rungwork.joint.Pivot;
+import rungwork.joint.Spot;
+import rungwork.joint.Tab;
+
+class JointBoltValidationTest {
+  private static final double KSI = 6.894757e6;
+  private static final double KIP = 4448.222;
+  private static final Point ORIGIN = new Point(0, 0, 0);
+
+  private static final String ROUNDED =
+      "a whole unit of the third digit: the standard rounds some loads up and others down";
+
+  /** One unit of the third digit, as a share of the load. */
+  private static final ToDoubleFunction<String> WHOLE_UNIT =
+      newtons -> Math.pow(10, newtons.length() - 3) / Double.parseDouble(newtons);
+
+  @ParameterizedTest
+  @CsvSource({
+    "M6, 8.8, 11600",
+    "M8, 8.8, 21200",
+    "M10, 8.8, 33700",
+    "M12, 8.8, 48900",
+    "M14, 8.8, 66700",
+    "M16, 8.8, 91000",
+    "M20, 8.8, 147000",
+    "M8, 10.9, 30400",
+    "M10, 10.9, 48100",
+    "M12, 10.9, 70000",
+    "M16, 10.9, 130000",
+    "M10, 12.9, 56300",
+    "M12, 12.9, 81800",
+    "M12, 4.6, 19000",
+    "M10, 5.8, 22000"
+  })
+  void proof_loads_of_iso_898_1(String size, String grade, String newtons) {
+    // The table prints three significant digits and fills up with noughts.
+    int nulls = newtons.length() - 3;
+    String printed = newtons.substring(0, 3) + "e" + nulls;
+    Published.read("ISO 898-1, table of proof loads, coarse thread (reproduction)", size)
+        .allowing(WHOLE_UNIT.applyAsDouble(newtons), ROUNDED)
+        .value("proof load, class " + grade, "N", printed, Bolt.of(size, grade).proofLoad());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "M6, 8.8, 16100", "M10, 8.8, 46400", "M16, 8.8, 125000", "M20, 8.8, 203000",
+    "M10, 10.9, 60300", "M12, 10.9, 87700", "M10, 12.9, 70800", "M12, 12.9, 103000"
+  })
+  void breaking_loads_of_iso_898_1(String size, String grade, String newtons) {
+    int nulls = newtons.length() - 3;
+    String printed = newtons.substring(0, 3) + "e" + nulls;
+    Published.read("ISO 898-1, table of minimum tensile loads, coarse thread (reproduction)", size)
+        .allowing(WHOLE_UNIT.applyAsDouble(newtons), ROUNDED)
+        .value("tensile load, class " + grade, "N", printed, Bolt.of(size, grade).tensileLoad());
+  }
+
+  @Test
+  void shigley_bolt_grades_and_classes() {
+    Published.read("Budynas & Nisbett, Shigley's, table 8-9 (SAE J429)", "grade 5, 1/2-13")
+        .value(
+            "proof stress",
+            "kpsi",
+            "85",
+            Bolt.of("1/2-13", "grade 5").strength().minimum().proof() / KSI);
+    Published.read("Budynas & Nisbett, Shigley's, table 8-9 (SAE J429)", "grade 8, 1/2-13")
+        .value(
+            "tensile",
+            "kpsi",
+            "150",
+            Bolt.of("1/2-13", "grade 8").strength().minimum().ultimate() / KSI)
+        .value(
+            "yield",
+            "kpsi",
+            "130",
+            Bolt.of("1/2-13", "grade 8").strength().minimum().yield() / KSI);
+  }
+
+  @Test
+  void clearance_holes_of_iso_273() {
+    Bolt bolt = Bolt.of("M12", "8.8");
+    Bolt.Holes holes = bolt.size().holes().orElseThrow();
+    Published.read("ISO 273, table (reproduction)", "M12")
+        .value("fine", "mm", "13.0", holes.fine() * 1e3)
+        .value("medium", "mm", "13.5", holes.medium() * 1e3)
+        .value("coarse", "mm", "14.5", holes.coarse() * 1e3);
+  }
+
+  @Test
+  void a_worked_sheet_of_one_fastener_by_en_1993_1_8() {
+    List<Check> checks = sheet(0.0264, 0.0528).checks(pull(1000, 1000));
+    Published source =
+        Published.read(
+            "Design resistance of individual fasteners, EN 1993-1-8, worked sheet",
+            "M20 4.6, 8 mm S235");
+    source
+        .value("Fv,Rd", "kN", "47.04", capacity(checks, "bolt shear") / 1e3)
+        .value("Ft,Rd", "kN", "70.56", capacity(checks, "bolt tension") / 1e3)
+        .value("Bp,Rd", "kN", "130.288", capacity(checks, "head through the plate") / 1e3);
+  }
+
+  /** Two M20 4.6 in 22 mm holes of an 8 mm plate. */
+  private static BoltGroup sheet(double edge, double pitch) {
+    return new BoltGroup(
+        "sheet",
+        Bolt.of("M20", "4.6"),
+        Bolt.Threads.IN_PLANE,
+        List.of(new Spot(0, 0), new Spot(pitch, 0)),
+        new BoltGroup.Plate(Parts.S235, 0.008, 0.022, edge));
+  }
+
+  private static FaceLoad pull(double across, double out) {
+    Wrench wrench = Wrench.force(across, 0, out);
+    Point middle = new Point(0.0264, 0, 0);
+    return Parts.coded(wrench, middle);
+  }
+
+  @Test
+  void shigley_example_8_7_eccentric_bolt_group() {
+    List<Spot> spots =
+        List.of(
+            new Spot(0.075, 0.060),
+            new Spot(0.075, -0.060),
+            new Spot(-0.075, -0.060),
+            new Spot(-0.075, 0.060));
+    BoltGroup group =
+        new BoltGroup(
+            "example 8-7",
+            Bolt.of("M16", "8.8"),
+            Bolt.Threads.IN_PLANE,
+            spots,
+            new BoltGroup.Plate(Parts.S235, 0.010, 0.017, 0.030));
+    FaceLoad load = Parts.load(Wrench.force(0, -16e3, 0), new Point(0.425, 0, 0));
+    List<Double> shears = group.shears(load);
+    Published.read("Budynas & Nisbett, Shigley's, 9th ed., example 8-7", "eccentric bolt group")
+        .value("FA, FB", "kN", "21.0", shears.get(0) / 1e3)
+        .value("FC, FD", "kN", "14.8", shears.get(2) / 1e3)
+        .value("shear stress on 144 mm²", "MPa", "146", shears.get(0) / 144)
+        .value("moment part", "kN", "17.7", group.shears(moment(6800)).get(0) / 1e3)
+        .value("direct part", "kN", "4", group.shears(central()).get(0) / 1e3);
+  }
+
+  private static FaceLoad moment(double torque) {
+    return Parts.load(Wrench.moment(0, 0, torque), ORIGIN);
+  }
+
+  private static FaceLoad central() {
+    return Parts.load(Wrench.force(0, -16e3, 0), ORIGIN);
+  }
+
+  @Test
+  void aisc_bolt_shear_of_the_steel_manual() {
+    // A325 has the strength of grade 5; its nominal shear strength is 54 and 68 ksi.
+    Published.read("bracket calculation by AISC 360-10, A325-N bolt", "3/4 in, thread in the plane")
+        .value("φRn", "kip", "17.892", second("3/4-10", Bolt.Threads.IN_PLANE) / KIP);
+  }
+
+  private static double second(String size, Bolt.Threads threads) {
+    Tab tab =
+        new Tab(
+            "plate",
+            Parts.A36,
+            Tab.Plate.single(
+                rungwork.quantity.Quantities.mm(10),
+                rungwork.quantity.Quantities.mm(80),
+                rungwork.quantity.Quantities.mm(60)),
+            new Tab.Eye(Bolt.of(size, "grade 5"), 0.0206, 0.040));
+    List<Check> checks =
+        new Pivot("bolt", tab, threads, new Pivot.Stack(0, 0.01))
+            .checks(Parts.coded(Wrench.force(0, 0, 1), tab.hole()));
+    return capacity(checks, "bolt shear, second opinion");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "M10, CLEAR, 1, 37.7", "M12, CLEAR, 1, 54.3", "M10, IN_PLANE, 1, 27.8",
+    "M12, IN_PLANE, 1, 40.5", "M10, CLEAR, 1.25, 30.2", "M12, CLEAR, 1.25, 43.4",
+    "M10, IN_PLANE, 1.25, 22.3", "M12, IN_PLANE, 1.25, 32.4"
+  })
+  void single_shear_of_class_8_8(String size, Bolt.Threads threads, double gamma, String printed) {
+    Tab tab = plate(size, Parts.S355);
+    FaceLoad load =
+        new FaceLoad(
+            "pull", Wrench.force(0, 0, 1), tab.hole(), new Factors(DesignFactor.NONE, gamma, 0.75));
+    List<Check> checks = new Pivot("bolt", tab, threads, new Pivot.Stack(0, 0.01)).checks(load);
+    Published.identity("0.6·fub·A/γM2 of EN 1993-1-8, table 3.4", size + " 8.8, " + threads)
+        .value("Fv, γM2 " + gamma, "kN", printed, capacity(checks, "bolt shear") / 1e3);
+  }
+
+  @Test
+  void bearing_of_a_3_mm_tab() {
+    Published source =
+        Published.identity("EN 1993-1-8, table 3.4, e1 = 1.5·d0, γM2 = 1.25", "M10, 3 mm");
+    source
+        .value("S235", "kN", "10.8", bearing(Parts.S235) / 1e3)
+        .value("S355", "kN", "14.1", bearing(Parts.S355) / 1e3);
+  }
+
+  private static double bearing(rungwork.material.RatedMaterial material) {
+    Tab tab = plate("M10", material);
+    FaceLoad load = Parts.coded(Wrench.force(0, 0, 1), tab.hole());
+    Pivot pivot = new Pivot("bolt", tab, Bolt.Threads.IN_PLANE, new Pivot.Stack(0, 0.01));
+    return capacity(pivot.checks(load), "bearing of the tab");
+  }
+
+  /** A 3 mm tab whose edges are 1.5 holes from the hole's centre. */
+  private static Tab plate(String size, rungwork.material.RatedMaterial material) {
+    Bolt bolt = Bolt.of(size, "8.8");
+    double hole = bolt.size().holes().orElseThrow().fine();
+    Tab.Plate outline = new Tab.Plate(Tab.Count.SINGLE, 0.003, 3 * hole, 3 * hole, 0.05);
+    return new Tab("tab", material, outline, new Tab.Eye(bolt, hole, 1.5 * hole));
+  }
+
+  @Test
+  void aisc_example_d_7_pin_connected_plate() {
+    double inch = 0.0254;
+    // The example's 1 in pin in a 1.03 in hole; the table's nearest bolt is made to measure.
+    Bolt half = Bolt.of("1/2-13", "grade 5");
+    Bolt.Size pin =
+        new Bolt.Size("1 in pin", inch, 0.6 * inch * inch, 1.5 * inch, Optional.empty(), "example");
+    Tab tab =
+        new Tab(
+            "plate",
+            Parts.A36,
+            new Tab.Plate(Tab.Count.SINGLE, 0.5 * inch, 4.25 * inch, 4.25 * inch, 6 * inch),
+            new Tab.Eye(new Bolt(pin, half.strength()), 1.03 * inch, (2.25 + 1.03 / 2) * inch));
+    FaceLoad load = Parts.load(Wrench.force(0, 0, 1000), tab.hole());
+    List<Check> checks = tab.checks(load);
+    Published source =
+        Published.read("AISC Design Examples v14, example D.7", "pin-connected plate");
+    source
+        .value("shear rupture", "kip", "95.7", capacity(checks, "shearing out of the hole") / KIP)
+        .value("bearing", "kip", "32.4", capacity(checks, "bearing in the hole") / KIP);
+    Published.read(
+            "AISC Design Examples v14, example D.7, be limited by the edge", "pin-connected plate")
+        .value("tensile rupture", "kip", "93.4", capacity(checks, "tearing beside the hole") / KIP);
+  }
+
+  @Test
+  void bth_1_lifting_lug() {
+    double inch = 0.0254;
+    Bolt.Size pin =
+        new Bolt.Size(
+            "3/4 in pin", 0.75 * inch, 0.33 * inch * inch, 1.1 * inch, Optional.empty(), "example");
+    Tab tab =
+        new Tab(
+            "lug",
+            Parts.A36,
+            new Tab.Plate(Tab.Count.SINGLE, 0.75 * inch, 3 * inch, 3 * inch, 6 * inch),
+            new Tab.Eye(
+                new Bolt(pin, Bolt.of("1/2-13", "grade 5").strength()), 0.875 * inch, 1.5 * inch));
+    FaceLoad load =
+        new FaceLoad(
+            "lift",
+            Wrench.force(0, 0, 1000),
+            tab.hole(),
+            new Factors(new DesignFactor(3, "Nd"), 1, 1));
+    List<Check> checks = tab.checks(load);
+    List<rungwork.check.Step> working =
+        Parts.named(checks, "tearing beside the hole, second opinion").working();
+    Published.read("lifting lug by ASME BTH-1-2014, worked sheet", "0.75 in lug of A36, Nd 3")
+        .value("Cr", "", "0.8583533", working.get(0).result())
+        .value("beff", "in", "0.9321", working.get(1).result() / inch)
+        .value(
+            "Pt",
+            "kip",
+            "19.3343",
+            capacity(checks, "tearing beside the hole, second opinion") / KIP);
+  }
+
+  @Test
+  void bending_of_a_bolt_across_a_gap() {
+    Tab tab = plate("M12", Parts.S355);
+    Pivot single = new Pivot("bolt", tab, Bolt.Threads.CLEAR, new Pivot.Stack(0.003, 0.010));
+    FaceLoad load = Parts.load(Wrench.force(3000, 0, 4000), tab.hole());
+    Published.identity("F·(t/2 + gap + b/2)", "5 kN, tab 3 mm, gap 3 mm, ball 10 mm")
+        .value("M", "N·m", "47.5", single.bendingMoment(load));
+    Tab pair = new Tab(tab.name(), tab.material(), tab.plate().paired(), tab.eye());
+    Pivot doubled = new Pivot("bolt", pair, Bolt.Threads.CLEAR, new Pivot.Stack(0.003, 0.010));
+    Published.identity(
+            "F/8·(b + 4c + 2a), EN 1993-1-8, figure 3.11",
+            "5 kN, pair of 3 mm, gap 3 mm, ball 10 mm")
+        .value("M", "N·m", "17.5", doubled.bendingMoment(load));
+    double bending = numbers(single.checks(load), "bolt bending, first yield").demand();
+    double shank = Math.PI * 0.012 * 0.012 / 4;
+    double sigma = 32 * 47.5 / (Math.PI * Math.pow(0.012, 3));
+    double expected = Math.sqrt(sigma * sigma + 3 * Math.pow(5000 / shank, 2));
+    org.junit.jupiter.api.Assertions.assertEquals(expected, bending, 1e-6 * expected);
+    org.junit.jupiter.api.Assertions.assertEquals(
+        5000, demand(single.checks(load), "bolt shear"), 1e-9);
+  }
+}
