@@ -92,15 +92,15 @@ final class BoltTables {
   private static Bolt.Strength strength(CSVRecord row) {
     Bolt.Minimum minimum =
         new Bolt.Minimum(
-            number(row, "ultimate_MPa") * 1e6,
-            number(row, "yield_MPa") * 1e6,
-            number(row, "proof_MPa") * 1e6);
-    boolean covered = row.get("in_EN_1993_1_8").equals("yes");
+            number(row, "ultimate_mpa") * 1e6,
+            number(row, "yield_mpa") * 1e6,
+            number(row, "proof_mpa") * 1e6);
+    boolean covered = row.get("in_en_1993_1_8").equals("yes");
     return new Bolt.Strength(
         row.get("class"),
         minimum,
-        number(row, "nominal_ultimate_MPa") * 1e6,
-        number(row, "nominal_yield_MPa") * 1e6,
+        number(row, "nominal_ultimate_mpa") * 1e6,
+        number(row, "nominal_yield_mpa") * 1e6,
         new Bolt.ShearRule(number(row, "alpha_v_thread"), covered),
         row.get("source"));
   }

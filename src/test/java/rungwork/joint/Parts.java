@@ -21,7 +21,7 @@ public final class Parts {
           "6061-T6",
           new Elasticity(69e9, 0.33, 2700),
           new RatedMaterial.Strength(240e6, 290e6, 115e6, 0.08),
-          new Source("a test", Source.Tag.STATED_BY_USER));
+          new Source("a test", Source.Tag.FROM_MEMORY));
 
   private Parts() {}
 
@@ -30,7 +30,7 @@ public final class Parts {
         name,
         new Elasticity(210e9, 0.3, 7850),
         new RatedMaterial.Strength(yield, ultimate, yield, 0.2),
-        new Source("a test", Source.Tag.STATED_BY_USER));
+        new Source("a test", Source.Tag.FROM_MEMORY));
   }
 
   /** A 5 mm tab, 40 wide, its hole for an M10 30 above the face and 20 from its end. */
