@@ -3,12 +3,18 @@ package rungwork.notebook;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import rungwork.check.Caution;
+import rungwork.check.CheckSheet;
 import rungwork.fault.ModelException;
 import rungwork.fault.SolveException;
 import rungwork.kernel.DisplayRegistry;
 import rungwork.kernel.EvaluatorSetup;
 import rungwork.kernel.KernelSpec;
+import rungwork.kernel.MimeBundle;
 import rungwork.kernel.PageStyle;
+import rungwork.report.Page;
+import rungwork.report.Picture;
+import rungwork.report.Shown;
 
 /**
  * What cells see, how values show, how pages look: every choice that the other rooms leave open.
@@ -38,15 +44,30 @@ final class Composition {
 
   /** How values of the library's types are shown. */
   static DisplayRegistry displays() {
-    return DisplayRegistry.plain();
+    return DisplayRegistry.plain()
+        .with(Shown.class, Composition::page)
+        .with(Picture.class, Composition::picture);
   }
 
+  private static MimeBundle page(Shown shown) {
+    Page page = shown.page(Rungwork.units());
+    return MimeBundle.text(page.text()).html(page.html());
+  }
+
+  private static MimeBundle picture(Picture picture) {
+    return MimeBundle.text(picture.text()).svg(picture.svg());
+  }
+
+  /** What is displayed brings its own style along; every page ends with the caution. */
   static PageStyle style() {
-    return new PageStyle("", Version.banner());
+    return new PageStyle(
+        "", "<p>" + Caution.SCREENING.text() + "</p>\n<p>Rungwork " + Version.number() + "</p>");
   }
 
   /** The line about a displayed value that belongs on the terminal, for a value that has one. */
   static Optional<String> headline(Object value) {
-    return Optional.empty();
+    return value instanceof CheckSheet sheet
+        ? Optional.of(sheet.title() + ": " + sheet.verdictLine())
+        : Optional.empty();
   }
 }

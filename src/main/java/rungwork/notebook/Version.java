@@ -1,15 +1,21 @@
 package rungwork.notebook;
 
-import java.util.Optional;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 
 /** Which Rungwork this is. */
 final class Version {
   private Version() {}
 
-  /** The version in the jar's manifest; "development" where classes are read from a folder. */
+  /** The version that the build wrote beside this class. */
   static String number() {
-    return Optional.ofNullable(Version.class.getPackage().getImplementationVersion())
-        .orElse("development");
+    try (InputStream in = Version.class.getResourceAsStream("version.txt")) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8).strip();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   static String banner() {

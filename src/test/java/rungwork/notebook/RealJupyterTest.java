@@ -51,7 +51,7 @@ class RealJupyterTest {
         Map.of(
             "JUPYTER_PATH", folder.resolve(PREFIX + "/share/jupyter").toString(),
             "JUPYTER_RUNTIME_DIR", folder.resolve("runtime").toString()),
-        300,
+        600,
         command.toArray(String[]::new));
   }
 
@@ -76,6 +76,13 @@ class RealJupyterTest {
     assertTrue(
         skipped.stream().allMatch(line -> line.matches("test_pager.*|OK \\(skipped=1\\)")),
         () -> "skipped: " + skipped);
+  }
+
+  @Test
+  void no_cell_breaks_the_kernel() throws IOException {
+    External.Result result = python(RESOURCES.resolve("notebook/faults.py").toString());
+    assertEquals(0, result.status(), result.output());
+    assertTrue(result.output().endsWith("\nOK\n"), result.output());
   }
 
   @ParameterizedTest

@@ -1,0 +1,109 @@
+package rungwork.notebook;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The runner's pages before a real browser. */
+class BrowserTest {
+  private static final String BROWSER = "chromium";
+  private static final double MILLIMETRES_A_POINT = 25.4 / 72;
+
+  /** In the browser's log: a request made by the loader of a page's parts, named by its number. */
+  private static final Pattern PART_OF_PAGE =
+      Pattern.compile("\"traffic_annotation\":101845102,\"url\":\"([^\"]+)\"");
+
+  @TempDir static Path folder;
+
+  @BeforeAll
+  static void look() {
+    External.need("Chromium", BROWSER, "--version");
+  }
+
+  private static Path page(Path notebook) throws IOException {
+    PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream());
+    Path out = folder.resolve("pages");
+    assertEquals(
+        0, new Commands(nowhere, nowhere).run("run", notebook.toString(), "--out", out.toString()));
+    return out.resolve(notebook.getFileName().toString().replace(".ipynb", ".html"));
+  }
+
+  private static External.Result browse(Path page, String... options) throws IOException {
+    List<String> command = new ArrayList<>(List.of(BROWSER));
+    command.addAll(
+        List.of(
+            "--headless",
+            "--no-sandbox",
+            "--disable-gpu",
+            "--disable-quic",
+            "--no-first-run",
+            "--disable-background-networking",
+            "--disable-component-update",
+            "--disable-sync",
+            "--host-resolver-rules=MAP * ~NOTFOUND , EXCLUDE 127.0.0.1",
+            "--user-data-dir=" + Files.createTempDirectory(folder, "profile")));
+    command.addAll(List.of(options));
+    command.add(page.toUri().toString());
+    return External.run(Map.of(), 120, command.toArray(String[]::new));
+  }
+
+  static List<Path> notebooks() throws IOException {
+    return RealJupyterTest.notebooks().toList();
+  }
+
+  /** The addresses that a page's own parts were asked from, the browser's own business left out. */
+  private static List<String> askedBy(Path page) throws IOException {
+    Path log = folder.resolve("net.json");
+    External.Result result =
+        browse(page, "--log-net-log=" + log, "--virtual-time-budget=3000", "--dump-dom");
+    assertEquals(0, result.status(), result.output());
+    assertTrue(result.output().contains("<main>"), result.output());
+    Matcher request = PART_OF_PAGE.matcher(Files.readString(log));
+    return request.results().map(found -> found.group(1)).distinct().toList();
+  }
+
+  @Test
+  void a_request_of_a_page_would_be_seen() throws IOException {
+    String picture = "http://127.0.0.1:1/a.png";
+    Path page = folder.resolve("asking.html");
+    Files.writeString(page, "<main>one <img src=\"" + picture + "\"></main>");
+    assertEquals(List.of(picture), askedBy(page));
+  }
+
+  @ParameterizedTest
+  @MethodSource("notebooks")
+  void a_page_asks_for_nothing(Path notebook) throws IOException {
+    assertEquals(List.of(), askedBy(page(notebook)));
+  }
+
+  @ParameterizedTest
+  @MethodSource("notebooks")
+  void a_page_prints_on_a4(Path notebook) throws IOException {
+    Path pdf = folder.resolve("print.pdf");
+    External.Result result =
+        browse(page(notebook), "--no-pdf-header-footer", "--print-to-pdf=" + pdf);
+    assertEquals(0, result.status(), result.output());
+    Matcher box =
+        Pattern.compile("/MediaBox \\[0 0 ([\\d.]+) ([\\d.]+)]")
+            .matcher(Files.readString(pdf, StandardCharsets.ISO_8859_1));
+    assertTrue(box.find(), "the print has no page");
+    assertEquals(210, Double.parseDouble(box.group(1)) * MILLIMETRES_A_POINT, 0.5);
+    assertEquals(297, Double.parseDouble(box.group(2)) * MILLIMETRES_A_POINT, 0.5);
+  }
+}

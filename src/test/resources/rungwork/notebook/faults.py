@@ -1,0 +1,158 @@
+"""What a cell may do to a kernel, before a real client: afterwards every earlier name is still there."""
+import time
+import unittest
+from queue import Empty
+
+from jupyter_client.manager import start_new_kernel
+
+
+class Faults(unittest.TestCase):
+    def setUp(self):
+        self.manager, self.client = start_new_kernel(kernel_name="rungwork")
+        self.run_cell("int kept = 41;")
+
+    def tearDown(self):
+        self.client.stop_channels()
+        self.manager.shutdown_kernel(now=True)
+
+    def start(self, code, **how):
+        return self.client.execute(code, **how)
+
+    def finish(self, request, timeout=30):
+        """The reply and the outputs of a request."""
+        while True:
+            reply = self.client.get_shell_msg(timeout=timeout)
+            if reply["parent_header"].get("msg_id") == request:
+                break
+        outputs = []
+        while True:
+            message = self.client.get_iopub_msg(timeout=timeout)
+            if message["parent_header"].get("msg_id") != request:
+                continue
+            if message["msg_type"] == "status":
+                if message["content"]["execution_state"] == "idle":
+                    return reply["content"], outputs
+            else:
+                outputs.append(message)
+
+    def run_cell(self, code, timeout=30, **how):
+        return self.finish(self.start(code, **how), timeout)
+
+    def interrupted(self, code):
+        request = self.start(code)
+        time.sleep(1.5)
+        self.manager.interrupt_kernel()
+        reply, _ = self.finish(request, 10)
+        self.assertEqual("error", reply["status"])
+        self.assertEqual("Interrupted", reply["ename"])
+
+    def survives(self):
+        reply, outputs = self.run_cell("kept + 1")
+        self.assertEqual("ok", reply["status"])
+        results = [m for m in outputs if m["msg_type"] == "execute_result"]
+        self.assertEqual("42", results[0]["content"]["data"]["text/plain"])
+
+    def fails(self, code, name):
+        reply, _ = self.run_cell(code)
+        self.assertEqual(("error", name), (reply["status"], reply["ename"]))
+        self.survives()
+
+    def text(self, outputs, stream="stdout"):
+        return "".join(
+            m["content"]["text"]
+            for m in outputs
+            if m["msg_type"] == "stream" and m["content"]["name"] == stream
+        )
+
+    def test_an_interrupt_stops_a_loop_and_a_sleep(self):
+        self.interrupted("while (true) { kept = 41; }")
+        self.interrupted("Thread.sleep(600000);")
+        self.survives()
+
+    def test_errors_of_the_machine_and_calls_to_end_it(self):
+        self.fails("int deep(int x) { return deep(x + 1) + 1; }\ndeep(0)", "StackOverflowError")
+        self.fails("var big = new long[Integer.MAX_VALUE];", "OutOfMemoryError")
+        self.fails("System.exit(0);", "ExitRefused")
+        self.fails("Runtime.getRuntime().halt(0);", "ExitRefused")
+        self.fails(
+            'class Bad { static int x = Integer.parseInt("?"); }\nBad.x', "ExceptionInInitializerError"
+        )
+
+    def test_a_burst_of_lines_loses_nothing_before_the_cut(self):
+        reply, outputs = self.run_cell(
+            'for (int i = 0; i < 20000; i++) System.out.println("line " + i);'
+        )
+        lines = self.text(outputs).splitlines()
+        self.assertEqual(["line %d" % i for i in range(20000)], lines)
+        reply, outputs = self.run_cell('for (int i = 0; i < 400000; i++) System.out.println("012345678");')
+        self.assertIn("[output cut here", self.text(outputs))
+        self.survives()
+
+    def test_a_class_defined_anew_and_odd_text(self):
+        self.run_cell("record Tube(int width) {}\nvar tube = new Tube(3);")
+        reply, _ = self.run_cell("record Tube(int width, int wall) {}\nnew Tube(1, 2).wall()")
+        self.assertEqual("ok", reply["status"])
+        reply, outputs = self.run_cell('System.out.println("\\u0000\\u0007 \\uD800 end");')
+        self.assertIn("end", self.text(outputs))
+        reply, _ = self.run_cell("// " + "x" * 1000000 + "\nkept")
+        self.assertEqual("ok", reply["status"])
+        self.survives()
+
+    def test_an_answer_is_read_and_an_interrupt_frees_a_waiting_read(self):
+        request = self.start("new Scanner(System.in).nextLine()", allow_stdin=True)
+        question = self.client.get_stdin_msg(timeout=10)
+        self.assertEqual("input_request", question["msg_type"])
+        self.client.input("grüße")
+        _, outputs = self.finish(request)
+        self.assertEqual("grüße", outputs[-1]["content"]["data"]["text/plain"])
+        request = self.start("System.in.read()", allow_stdin=True)
+        self.client.get_stdin_msg(timeout=10)
+        self.manager.interrupt_kernel()
+        reply, _ = self.finish(request, 10)
+        self.assertEqual("error", reply["status"])
+        self.survives()
+
+    def test_cells_that_wait_behind_a_failed_one_are_not_run(self):
+        failing = self.start("Thread.sleep(500); int[] none = {}; none[1] = 0;")
+        waiting = self.start("kept = 0;")
+        self.finish(failing)
+        reply, _ = self.finish(waiting)
+        self.assertEqual("aborted", reply["status"])
+        self.survives()
+
+    def test_silent_and_unstored_cells_are_not_counted(self):
+        first, _ = self.run_cell("1")
+        _, outputs = self.run_cell("System.out.println(2);", silent=True)
+        self.assertEqual([], outputs)
+        self.run_cell("3", store_history=False)
+        second, _ = self.run_cell("4", user_expressions={"sum": "kept + 2", "bad": "nobody"})
+        self.assertEqual(first["execution_count"] + 1, second["execution_count"])
+        values = second["user_expressions"]
+        self.assertEqual("43", values["sum"]["data"]["text/plain"])
+        self.assertEqual("error", values["bad"]["status"])
+
+    def test_a_wrongly_signed_message_is_not_answered(self):
+        good = self.client.session.key
+        self.client.session.key = b"wrong"
+        self.client.execute("kept = 0;")
+        self.client.session.key = good
+        with self.assertRaises(Empty):
+            self.client.get_shell_msg(timeout=1)
+        self.survives()
+
+    def test_a_cell_that_catches_everything_ends_in_an_announced_restart(self):
+        request = self.start("while (true) { try { Thread.sleep(5); } catch (Throwable e) { } }")
+        time.sleep(1)
+        begun = time.time()
+        self.manager.interrupt_kernel()
+        reply, outputs = self.finish(request, 10)
+        self.assertEqual("Restart", reply["ename"])
+        self.assertIn("every name is lost", reply["evalue"])
+        while self.manager.is_alive() and time.time() - begun < 10:
+            time.sleep(0.1)
+        self.assertLess(time.time() - begun, 8)
+        self.assertFalse(self.manager.is_alive())
+
+
+if __name__ == "__main__":
+    unittest.main(verbosity=2)
