@@ -7,8 +7,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.GeneralSecurityException;
 import java.time.Duration;
-import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import rungwork.kernel.Evaluator;
 import rungwork.kernel.KernelEnd;
@@ -123,11 +125,10 @@ final class Commands {
   }
 
   private int runNotebook(Path file, Path folder, Duration limit) throws IOException {
-    List<String> headlines = new ArrayList<>();
+    Set<String> headlines = Collections.synchronizedSet(new LinkedHashSet<>());
     NotebookRun run;
     try (Evaluator evaluator =
-        new Evaluator(
-            Composition.setup(value -> Composition.headline(value).ifPresent(headlines::add)))) {
+        new Evaluator(Composition.setup(value -> headlines.addAll(Headlines.of(value))))) {
       Rungwork.begin(evaluator);
       run = new NotebookRunner(evaluator, Composition.style(), limit).run(file, folder);
     }

@@ -1,10 +1,8 @@
 package rungwork.notebook;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Consumer;
 import rungwork.check.Caution;
-import rungwork.check.CheckSheet;
 import rungwork.fault.ModelException;
 import rungwork.fault.SolveException;
 import rungwork.kernel.DisplayRegistry;
@@ -14,7 +12,7 @@ import rungwork.kernel.MimeBundle;
 import rungwork.kernel.PageStyle;
 import rungwork.report.Page;
 import rungwork.report.Picture;
-import rungwork.report.Shown;
+import rungwork.report.Presentation;
 
 /**
  * What cells see, how values show, how pages look: every choice that the other rooms leave open.
@@ -42,18 +40,20 @@ final class Composition {
     return new EvaluatorSetup(IMPORTS, displays(), FAULTS, shown);
   }
 
-  /** How values of the library's types are shown. */
+  /** How values of the library's types are shown: as the pages of {@code report}. */
   static DisplayRegistry displays() {
-    return DisplayRegistry.plain()
-        .with(Shown.class, Composition::page)
-        .with(Picture.class, Composition::picture);
+    DisplayRegistry displays = DisplayRegistry.plain();
+    for (Presentation<?> each : Presentation.all()) {
+      displays = displays.with(each.type(), value -> bundle(each.page(value, Rungwork.units())));
+    }
+    return displays.with(Picture.class, Composition::picture);
   }
 
-  private static MimeBundle page(Shown shown) {
-    Page page = shown.page(Rungwork.units());
+  private static MimeBundle bundle(Page page) {
     return MimeBundle.text(page.text()).html(page.html());
   }
 
+  /** A picture alone is SVG, which pages and Jupyter show as it is. */
   private static MimeBundle picture(Picture picture) {
     return MimeBundle.text(picture.text()).svg(picture.svg());
   }
@@ -62,12 +62,5 @@ final class Composition {
   static PageStyle style() {
     return new PageStyle(
         "", "<p>" + Caution.SCREENING.text() + "</p>\n<p>Rungwork " + Version.number() + "</p>");
-  }
-
-  /** The line about a displayed value that belongs on the terminal, for a value that has one. */
-  static Optional<String> headline(Object value) {
-    return value instanceof CheckSheet sheet
-        ? Optional.of(sheet.title() + ": " + sheet.verdictLine())
-        : Optional.empty();
   }
 }

@@ -1,0 +1,73 @@
+package rungwork.notebook;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import rungwork.check.Caution;
+import rungwork.check.CheckSheet;
+import rungwork.kernel.Cell;
+import rungwork.kernel.CellOutput;
+import rungwork.kernel.Evaluator;
+import rungwork.kernel.MimeBundle;
+
+/** Cells with the library's imports, displays and faults. */
+class CompositionTest {
+  private static Evaluator evaluator;
+
+  @BeforeAll
+  static void start() {
+    evaluator = new Evaluator(Composition.setup(value -> {}));
+    Rungwork.begin(evaluator);
+  }
+
+  @AfterAll
+  static void stop() {
+    evaluator.close();
+  }
+
+  private static CellOutput last(String source) {
+    List<CellOutput> outputs = new ArrayList<>();
+    evaluator.run(new Cell(1, source), Duration.ofMinutes(1), outputs::add);
+    return outputs.get(outputs.size() - 1);
+  }
+
+  @Test
+  void a_check_sheet_shows_as_page_and_text_with_its_caution() {
+    CellOutput.Result result =
+        (CellOutput.Result) last("rungwork.check.CheckSheet.of(\"rail\", java.util.List.of())");
+    assertTrue(result.bundle().forms().get(MimeBundle.HTML).contains("not an approval"));
+    assertTrue(result.bundle().text().contains("not an approval"));
+  }
+
+  @Test
+  void the_makers_of_quantities_are_there_without_an_import() {
+    assertEquals(MimeBundle.text("50 mm"), ((CellOutput.Result) last("mm(50)")).bundle());
+  }
+
+  @Test
+  void a_refused_input_shows_its_message_and_the_cells_line_alone() {
+    CellOutput.Failure failure = (CellOutput.Failure) last("int a = 1;\nmm(0.0 / 0.0)");
+    assertEquals("ModelException", failure.name());
+    assertEquals(2, failure.trace().size(), () -> failure.trace().toString());
+    assertEquals("    cell [1], line 2:  mm(0.0 / 0.0)", failure.trace().get(1));
+  }
+
+  @Test
+  void every_page_ends_with_the_caution() {
+    assertTrue(Composition.style().footer().contains(Caution.SCREENING.text()));
+  }
+
+  @Test
+  void a_sheet_that_could_not_judge_says_so_on_the_terminal() {
+    assertEquals(
+        List.of("rail: could not be judged; not checked: nothing known"),
+        Headlines.of(CheckSheet.of("rail", List.of())));
+    assertEquals(List.of(), Headlines.of("anything else"));
+  }
+}
