@@ -42,7 +42,7 @@ record Angle(double height, double width, double wall, double root) {
     }
   }
 
-  Section section() {
+  ThinShape shape() {
     double half = wall / 2;
     Line upright = new Line(new Spot(half, height), new Spot(half, half));
     Line level = new Line(new Spot(half, half), new Spot(width, half));
@@ -51,13 +51,12 @@ record Angle(double height, double width, double wall, double root) {
         IntStream.range(0, 2).boxed().flatMap(i -> Marks.bothFaces(LEG, strips.get(i), i));
     Stream<Mark> heel = Stream.of(new Mark("heel", Spot.ORIGIN, 0, 1, 1));
     return new ThinShape(
-            Label.sized("angle", height, width, wall),
-            outline(),
-            strips,
-            Stream.concat(faces, heel).toList(),
-            flats(),
-            Torsion.OPEN)
-        .section();
+        Label.sized("angle", height, width, wall),
+        outline(),
+        strips,
+        Stream.concat(faces, heel).toList(),
+        flats(),
+        Torsion.OPEN);
   }
 
   private Outline outline() {

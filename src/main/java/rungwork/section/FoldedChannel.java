@@ -25,20 +25,17 @@ record FoldedChannel(double depth, double flange, double wall, double bend) {
     Guard.positive("channel flange", flange, Scale.MM);
     Guard.positive("channel wall", wall, Scale.MM);
     Guard.notNegative("inside bend radius", bend, Scale.MM);
-    requireRoom("flange", flange, wall + bend);
-    requireRoom("depth", depth, 2 * (wall + bend));
+    String bends =
+        "bends of wall %s and inside radius %s".formatted(Scale.MM.show(wall), Scale.MM.show(bend));
+    requireRoom("flange", flange, bends, wall + bend);
+    requireRoom("depth", depth, bends, 2 * (wall + bend));
   }
 
-  private void requireRoom(String what, double size, double taken) {
+  private static void requireRoom(String what, double size, String bends, double taken) {
     if (size <= taken) {
       throw new ModelException(
-          "channel %s %s leaves nothing flat beside bends of wall %s and inside radius %s; it must exceed %s"
-              .formatted(
-                  what,
-                  Scale.MM.show(size),
-                  Scale.MM.show(wall),
-                  Scale.MM.show(bend),
-                  Scale.MM.show(taken)));
+          "channel %s %s leaves nothing flat beside %s; it must exceed %s"
+              .formatted(what, Scale.MM.show(size), bends, Scale.MM.show(taken)));
     }
   }
 
@@ -57,20 +54,19 @@ record FoldedChannel(double depth, double flange, double wall, double bend) {
         .path();
   }
 
-  Section open() {
+  ThinShape open() {
     List<Segment> centre = centre(flange);
     List<Strip> strips = centre.stream().map(piece -> new Strip(piece, wall)).toList();
     return new ThinShape(
-            Label.sized("channel", depth, flange, wall),
-            new Outline(List.of(Outline.around(centre, wall))),
-            strips,
-            numbered().flatMap(i -> Marks.bothFaces(PARTS.get(i), strips.get(i), i)).toList(),
-            flats(Wall.Edge.OUTSTAND),
-            Torsion.OPEN)
-        .section();
+        Label.sized("channel", depth, flange, wall),
+        new Outline(List.of(Outline.around(centre, wall))),
+        strips,
+        numbered().flatMap(i -> Marks.bothFaces(PARTS.get(i), strips.get(i), i)).toList(),
+        flats(Wall.Edge.OUTSTAND),
+        Torsion.OPEN);
   }
 
-  Section boxed() {
+  ThinShape boxed() {
     double plate = flange + wall / 2;
     double top = (depth - wall) / 2;
     List<Segment> centre = new ArrayList<>(centre(plate));
@@ -80,13 +76,12 @@ record FoldedChannel(double depth, double flange, double wall, double bend) {
     Line between = new Line(new Spot(plate, -clear), new Spot(plate, clear));
     flats.add(Wall.between("plate", wall, Wall.Edge.INTERNAL, between));
     return new ThinShape(
-            Label.sized("boxed channel", depth, flange, wall),
-            boxedOutline(),
-            centre.stream().map(piece -> new Strip(piece, wall)).toList(),
-            boxedMarks(centre),
-            flats,
-            Torsion.CLOSED)
-        .section();
+        Label.sized("boxed channel", depth, flange, wall),
+        boxedOutline(),
+        centre.stream().map(piece -> new Strip(piece, wall)).toList(),
+        boxedMarks(centre),
+        flats,
+        Torsion.CLOSED);
   }
 
   private Outline boxedOutline() {
@@ -109,17 +104,13 @@ record FoldedChannel(double depth, double flange, double wall, double bend) {
         .path();
   }
 
+  /** The plate is as high as the channel is deep, its flow's path a wall less. */
   private List<Mark> boxedMarks(List<Segment> centre) {
-    Spot corner = new Spot(flange + wall, depth / 2);
     Stream<Mark> folds =
         numbered().flatMap(i -> Marks.outside(PARTS.get(i), centre.get(i).aside(wall / 2), i));
-    int plate = PARTS.size();
-    Stream<Mark> ends =
-        Stream.of(
-            new Mark("plate end", corner, plate, 1, 1),
-            new Mark("plate middle", new Spot(corner.y(), 0), plate, 0.5, 1),
-            new Mark("plate end", new Spot(corner.y(), -corner.z()), plate, 0, 1));
-    return Stream.concat(folds, ends).toList();
+    double y = flange + wall;
+    Line plate = new Line(new Spot(y, -depth / 2), new Spot(y, depth / 2));
+    return Stream.concat(folds, Marks.outside("plate", plate, PARTS.size())).toList();
   }
 
   private static Stream<Integer> numbered() {

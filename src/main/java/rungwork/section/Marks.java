@@ -1,15 +1,19 @@
 package rungwork.section;
 
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Where on the walls of a section the stress is worth knowing. */
 final class Marks {
+  /** Steps along a flat, so small that no place between two marks is stressed by 2 % more. */
+  private static final int STEPS = 6;
+
   private Marks() {}
 
   /**
-   * The marks on the outside of a piece of the outer edge: both ends and the middle of a flat; at a
-   * bend the two corners of the tangent polygon around it. No fibre of a bend lies outside that
-   * polygon, so no direction of bending is missed, and bending about y or z alone is exact.
+   * The marks on the outside of a piece of the outer edge: seven along a flat; at a bend the two
+   * corners of the tangent polygon around it. No fibre of a bend lies outside that polygon, so no
+   * direction of bending is missed, and bending about y or z alone is exact.
    *
    * @param part what the piece is, such as {@code flange}
    * @param edge the piece of the outer edge
@@ -36,17 +40,27 @@ final class Marks {
    */
   static Stream<Mark> bothFaces(String part, Strip strip, int wall) {
     double half = strip.thickness() / 2;
-    return Stream.concat(
-        outside(part, strip.path().aside(half), wall),
-        along(part, strip.path().aside(-half), wall, -1));
+    Segment inside = strip.path().aside(-half);
+    Stream<Mark> within =
+        inside instanceof Arc
+            ? Stream.of(new Mark(part, inside.at(0.5), wall, 0.5, -1))
+            : along(part, inside, wall, -1);
+    return Stream.concat(outside(part, strip.path().aside(half), wall), within);
   }
 
   private static Stream<Mark> along(String part, Segment face, int wall, int side) {
-    return Stream.of(0.0, 0.5, 1.0)
-        .map(at -> new Mark(name(part, at), face.at(at), wall, at, side));
+    return IntStream.rangeClosed(0, STEPS)
+        .mapToObj(
+            step -> {
+              double at = (double) step / STEPS;
+              return new Mark(part + place(step), face.at(at), wall, at, side);
+            });
   }
 
-  private static String name(String part, double fraction) {
-    return fraction == 0.5 ? part + " middle" : part + " end";
+  private static String place(int step) {
+    if (step == 0 || step == STEPS) {
+      return " end";
+    }
+    return 2 * step == STEPS ? " middle" : "";
   }
 }

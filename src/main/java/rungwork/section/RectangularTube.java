@@ -69,21 +69,20 @@ record RectangularTube(double height, double width, double wall, double outer, d
   }
 
   /**
-   * The section. Torsion constant by EN 10219-2:2006, Annex B: It = t³h'/3 + 2·K·Ah, that is the
-   * walls' own and Bredt's term on centre lines with corners of radius (outer + inner)/2.
+   * The tube as drawn. Torsion constant by EN 10219-2:2006, Annex B: It = t³h'/3 + 2·K·Ah, that is
+   * the walls' own and Bredt's term on centre lines with corners of radius (outer + inner)/2.
    */
-  Section section() {
+  ThinShape shape() {
     List<Segment> edge = Pen.roundedRectangle(height, width, outer);
     List<Segment> bore = Pen.roundedRectangle(height - 2 * wall, width - 2 * wall, inner);
     List<Segment> centre = Pen.roundedRectangle(height - wall, width - wall, (outer + inner) / 2);
     return new ThinShape(
-            Label.sized(height == width ? "SHS" : "RHS", height, width, wall),
-            new Outline(List.of(edge, Outline.bore(bore))),
-            centre.stream().map(piece -> new Strip(piece, wall)).toList(),
-            marks(edge),
-            flats(),
-            Torsion.CLOSED)
-        .section();
+        Label.sized(height == width ? "SHS" : "RHS", height, width, wall),
+        new Outline(List.of(edge, Outline.bore(bore))),
+        centre.stream().map(piece -> new Strip(piece, wall)).toList(),
+        marks(edge),
+        flats(),
+        Torsion.CLOSED);
   }
 
   private static List<Mark> marks(List<Segment> edge) {

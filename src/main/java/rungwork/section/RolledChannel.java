@@ -34,7 +34,7 @@ record RolledChannel(double depth, double width, RolledWalls walls) {
     }
   }
 
-  Section section() {
+  ThinShape shape() {
     List<Strip> strips = strips();
     Stream<Mark> faces =
         IntStream.range(0, PARTS.size())
@@ -45,13 +45,12 @@ record RolledChannel(double depth, double width, RolledWalls walls) {
             new Mark("corner", new Spot(0, depth / 2), 1, 0, 1),
             new Mark("corner", new Spot(0, -depth / 2), 1, 1, 1));
     return new ThinShape(
-            Label.sized("rolled channel", depth, width, walls.web(), walls.flange()),
-            outline(),
-            strips,
-            Stream.concat(faces, corners).toList(),
-            flats(),
-            Torsion.OPEN)
-        .section();
+        Label.sized("rolled channel", depth, width, walls.web(), walls.flange()),
+        outline(),
+        strips,
+        Stream.concat(faces, corners).toList(),
+        flats(),
+        Torsion.OPEN);
   }
 
   private List<Strip> strips() {

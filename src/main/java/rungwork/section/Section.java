@@ -66,6 +66,7 @@ public record Section(
             Quantities.si("tube height", height),
             Quantities.si("tube width", width),
             Quantities.si("tube wall", wall))
+        .shape()
         .section();
   }
 
@@ -88,6 +89,7 @@ public record Section(
             Quantities.si("tube width", width),
             Quantities.si("tube wall", wall),
             Quantities.si("outside corner radius", outsideRadius))
+        .shape()
         .section();
   }
 
@@ -117,6 +119,7 @@ public record Section(
             Quantities.si("tube height", height),
             Quantities.si("tube width", width),
             Quantities.si("tube wall", wall))
+        .shape()
         .section();
   }
 
@@ -169,7 +172,7 @@ public record Section(
       Quantity<Length> flange,
       Quantity<Length> wall,
       Quantity<Length> insideRadius) {
-    return folded(depth, flange, wall, insideRadius).open();
+    return folded(depth, flange, wall, insideRadius).open().section();
   }
 
   /**
@@ -187,7 +190,7 @@ public record Section(
       Quantity<Length> flange,
       Quantity<Length> wall,
       Quantity<Length> insideRadius) {
-    return folded(depth, flange, wall, insideRadius).boxed();
+    return folded(depth, flange, wall, insideRadius).boxed().section();
   }
 
   private static FoldedChannel folded(
@@ -215,6 +218,7 @@ public record Section(
       Quantity<Length> depth, Quantity<Length> width, RolledWalls walls) {
     return new RolledChannel(
             Quantities.si("channel depth", depth), Quantities.si("channel flange", width), walls)
+        .shape()
         .section();
   }
 
@@ -237,6 +241,7 @@ public record Section(
             Quantities.si("angle width", width),
             Quantities.si("angle wall", wall),
             Quantities.si("root radius", rootRadius))
+        .shape()
         .section();
   }
 

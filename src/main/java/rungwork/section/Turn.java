@@ -16,8 +16,12 @@ record Turn(int yy, int yz, int zy, int zz) {
   /** Left becomes right. */
   static final Turn MIRROR = new Turn(-1, 0, 0, 1);
 
+  /** Turns minus zero into zero. */
+  private static final double PLAIN_ZERO = 0.0;
+
   Spot of(Spot spot) {
-    return new Spot(yy * spot.y() + yz * spot.z(), zy * spot.y() + zz * spot.z());
+    return new Spot(
+        yy * spot.y() + yz * spot.z() + PLAIN_ZERO, zy * spot.y() + zz * spot.z() + PLAIN_ZERO);
   }
 
   /** 1 for a turn, −1 for a mirror image, in which torques change their sign. */

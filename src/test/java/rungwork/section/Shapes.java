@@ -1,0 +1,76 @@
+package rungwork.section;
+
+import static rungwork.quantity.Quantities.mm;
+
+import java.util.List;
+import java.util.Random;
+
+/** Sections for tests: some of each kind, and random ones from a seed. */
+final class Shapes {
+  private Shapes() {}
+
+  static List<Section> someOfEachKind() {
+    return List.of(
+        Section.rectangularTube(mm(80), mm(40), mm(3)),
+        Section.rectangularTube(mm(40), mm(60), mm(3), mm(4)),
+        Section.squareTube(mm(50), mm(5)),
+        Section.hotFinishedTube(mm(60), mm(80), mm(5)),
+        Section.roundTube(mm(60.3), mm(3.2)),
+        Section.roundBar(mm(20)),
+        Section.flatBar(mm(40), mm(8)),
+        Section.foldedChannel(mm(80), mm(40), mm(3), mm(3)),
+        Section.foldedChannel(mm(100), mm(50), mm(4), mm(0)),
+        Section.boxedChannel(mm(80), mm(40), mm(3), mm(3)),
+        Section.rolledChannel(mm(80), mm(50), RolledWalls.of(mm(4), mm(7), mm(10))),
+        Section.angle(mm(50), mm(50), mm(5), mm(7)),
+        Section.angle(mm(80), mm(40), mm(6), mm(7)));
+  }
+
+  static List<ThinShape> thin() {
+    return List.of(
+        RectangularTube.coldFormed(0.08, 0.04, 0.003).shape(),
+        RectangularTube.coldFormed(0.04, 0.1, 0.004).shape(),
+        RectangularTube.coldFormed(0.05, 0.05, 0.002).shape(),
+        new FoldedChannel(0.08, 0.04, 0.003, 0.003).open(),
+        new FoldedChannel(0.06, 0.06, 0.002, 0.004).open(),
+        new FoldedChannel(0.08, 0.04, 0.003, 0.003).boxed(),
+        new FoldedChannel(0.05, 0.07, 0.004, 0.004).boxed(),
+        new RolledChannel(0.08, 0.05, new RolledWalls(0.004, 0.007, 0.010)).shape());
+  }
+
+  /** A tube, channel or angle of random proportions. */
+  static ThinShape random(Random random) {
+    double height = 0.03 + 0.1 * random.nextDouble();
+    double width = 0.03 + 0.1 * random.nextDouble();
+    double wall = Math.min(height, width) * (0.03 + 0.07 * random.nextDouble());
+    double radius = wall * random.nextDouble();
+    return switch (random.nextInt(5)) {
+      case 0 -> RectangularTube.coldFormed(height, width, wall).shape();
+      case 1 -> new FoldedChannel(height, width, wall, radius).open();
+      case 2 -> new FoldedChannel(height, width, wall, radius).boxed();
+      case 3 -> new RolledChannel(height, width, new RolledWalls(wall, 1.3 * wall, radius)).shape();
+      default -> new Angle(height, width, wall, radius).shape();
+    };
+  }
+
+  /** The same shape, every length times a factor. */
+  static ThinShape scaled(ThinShape shape, double factor) {
+    List<List<Segment>> loops =
+        shape.outline().loops().stream()
+            .map(loop -> loop.stream().map(piece -> scaled(piece, factor)).toList())
+            .toList();
+    List<Strip> strips =
+        shape.strips().stream()
+            .map(s -> new Strip(scaled(s.path(), factor), factor * s.thickness()))
+            .toList();
+    return new ThinShape(
+        shape.name(), new Outline(loops), strips, List.of(), List.of(), shape.torsion());
+  }
+
+  private static Segment scaled(Segment piece, double factor) {
+    if (piece instanceof Arc arc) {
+      return new Arc(arc.centre().times(factor), arc.radius() * factor, arc.from(), arc.angle());
+    }
+    return new Line(piece.start().times(factor), piece.end().times(factor));
+  }
+}
