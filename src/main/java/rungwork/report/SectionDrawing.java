@@ -1,5 +1,6 @@
 package rungwork.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
@@ -13,14 +14,24 @@ import rungwork.section.Wall;
  */
 final class SectionDrawing {
   /** Longer side of the section on the drawing [px]. */
-  private static final double SIZE = 260;
+  private static final double SIZE = 300;
 
   /** Nearer than this, centroid and shear centre share one mark [px]. */
   private static final double ONE_MARK = 3;
 
+  /** Directions in which a place for a point's number is looked for. */
+  private static final int DIRECTIONS = 16;
+
+  /** Farther than this, a line leads from a point to its number [px]. */
+  private static final double NEAR = 15;
+
+  /** Half the size of a number [px]. */
+  private static final double NUMBER = 7;
+
   private final Section section;
   private final Units units;
   private final Canvas canvas = new Canvas();
+  private final Labels labels = new Labels(canvas);
   private final double scale;
   private final List<List<Spot>> loops;
 
@@ -41,12 +52,12 @@ final class SectionDrawing {
     canvas.part(section.name(), () -> canvas.loops("steel", loops));
     Box box = Outlines.around(loops);
     axes(box);
-    dimensions(box);
+    keepFree();
     points();
     centres();
+    dimensions(box);
     canvas.label(
-        Label.middle(new Spot((box.left() + box.right()) / 2, box.bottom() + 76), note())
-            .css("small"));
+        Label.at(new Spot(canvas.box().left(), canvas.box().bottom() + 22), note()).css("small"));
     String title = section.name() + " to scale, " + units.scale(Kind.LENGTH).unit();
     return new Picture(title, canvas.done(title), words(box));
   }
@@ -73,8 +84,9 @@ final class SectionDrawing {
     Spot bottomRight = new Spot(box.right(), box.bottom());
     Spot topRight = new Spot(box.right(), box.top());
     new Dimension(bottomLeft, bottomRight, length(box.width() / scale))
-        .along(canvas, box.bottom() + 48);
-    new Dimension(topRight, bottomRight, length(box.height() / scale)).up(canvas, box.right() + 46);
+        .along(canvas, canvas.box().bottom() + 24);
+    new Dimension(topRight, bottomRight, length(box.height() / scale))
+        .up(canvas, canvas.box().right() + 16);
   }
 
   private void points() {
@@ -82,19 +94,48 @@ final class SectionDrawing {
       StressPoint point = section.points().get(i);
       Spot at = place(point.y(), point.z());
       String number = String.valueOf(i + 1);
-      canvas.part(
-          number + ": " + point.name(),
-          () -> {
-            canvas.circle("solid", at, 3);
-            canvas.label(Label.middle(outwards(at), number).css("small on strong"));
-          });
+      canvas.part(number + ": " + point.name(), () -> point(at, number));
     }
   }
 
-  /** Where a point's number stands: away from the centroid. */
-  private static Spot outwards(Spot at) {
-    double distance = Math.max(1, at.distance(new Spot(0, 0)));
-    return at.plus(13 * at.x() / distance, 13 * at.y() / distance + 4);
+  private void point(Spot at, String number) {
+    canvas.circle("solid", at, 2.5);
+    Label label = labels.put(around(at, number));
+    Spot middle = label.at().plus(0, -4);
+    if (at.distance(middle) > NEAR) {
+      canvas.line("faint", at, at.towards(middle, 1 - NUMBER / at.distance(middle)));
+    }
+  }
+
+  /** Places for a point's number, nearer ones first, away from the centroid first. */
+  private static List<Label> around(Spot at, String number) {
+    double outwards = Math.atan2(at.y(), at.x());
+    List<Label> places = new ArrayList<>();
+    for (double distance : new double[] {13, 19, 26, 34, 44}) {
+      for (int i = 0; i < DIRECTIONS; i++) {
+        int turn = i % 2 == 0 ? i / 2 : -(i + 1) / 2;
+        double angle = outwards + 2 * Math.PI * turn / DIRECTIONS;
+        Spot middle = at.plus(distance * Math.cos(angle), distance * Math.sin(angle));
+        places.add(Label.middle(middle.plus(0, 4), number).css("small on strong"));
+      }
+    }
+    return places;
+  }
+
+  /** Keeps numbers off the steel, the points and the mark of the centroid. */
+  private void keepFree() {
+    for (List<Spot> loop : loops) {
+      for (int i = 0; i < loop.size(); i++) {
+        Spot from = loop.get(i);
+        Spot to = loop.get((i + 1) % loop.size());
+        int pieces = 1 + (int) (from.distance(to) / 4);
+        for (int k = 0; k < pieces; k++) {
+          labels.keepFree(Box.EMPTY.and(from.towards(to, (double) k / pieces)).grown(1));
+        }
+      }
+    }
+    section.points().forEach(p -> labels.keepFree(Box.EMPTY.and(place(p.y(), p.z())).grown(3)));
+    labels.keepFree(Box.EMPTY.and(place(0, 0)).grown(16));
   }
 
   private void centres() {
