@@ -21,7 +21,7 @@ import rungwork.solve.Response;
  * @param response what the frame does
  */
 public record DeflectedShape(Response response) implements Shown {
-  private static final double WIDTH = 640;
+  private static final double WIDTH = 720;
 
   /** The largest movement is drawn as about this part of the frame's size. */
   private static final double VISIBLE = 0.08;
@@ -66,7 +66,8 @@ public record DeflectedShape(Response response) implements Shown {
         "Dashed: deflected, movements magnified "
             + Numbers.decimals(magnification, magnification < 1 ? 2 : 0)
             + " times; "
-            + value;
+            + value
+            + (frame.supports().isEmpty() ? ", seen from places held for the drawing only" : "");
     Box box = canvas.box();
     canvas.label(Label.at(new Spot(box.left(), box.bottom() + 26), note).css("small"));
     FrameLines.front(canvas, sight);

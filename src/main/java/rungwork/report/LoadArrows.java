@@ -16,14 +16,14 @@ import rungwork.report.Table.Row;
 import rungwork.solve.Response;
 
 /**
- * The loads of a load case on their frame, as arrows with values: forces end where they act,
- * moments are arrows with two heads along their axis (right-hand rule).
+ * The loads of a load case on their frame, as arrows with values: forces end where they act;
+ * moments, drawn apart, are arrows with two heads along their axis (right-hand rule).
  *
  * @param frame the loaded frame
  * @param loadCase its loads
  */
 public record LoadArrows(Frame frame, LoadCase loadCase) implements Shown {
-  private static final double WIDTH = 640;
+  private static final double WIDTH = 720;
   private static final double LONGEST = 92;
   private static final double SHORTEST = 16;
 
@@ -41,69 +41,75 @@ public record LoadArrows(Frame frame, LoadCase loadCase) implements Shown {
   }
 
   /**
-   * The drawing alone.
+   * The drawing of the forces alone.
    *
    * @param units the reader's units
    * @return the picture
    */
-  public Picture picture(Units units) {
+  public Picture forces(Units units) {
+    double largest = loads().stream().mapToDouble(Acting::force).max().orElse(0);
+    return draw("Forces: ", Kind.FORCE, largest, units);
+  }
+
+  /**
+   * The drawing of the moments alone.
+   *
+   * @param units the reader's units
+   * @return the picture
+   */
+  public Picture moments(Units units) {
+    double largest = loads().stream().mapToDouble(Acting::moment).max().orElse(0);
+    return draw("Moments: ", Kind.MOMENT, largest, units);
+  }
+
+  private Picture draw(String what, Kind kind, double largest, Units units) {
     Canvas canvas = new Canvas();
     Sight sight = Sight.fitting(frame, WIDTH);
     FrameLines.draw(canvas, frame, sight);
     Labels labels = new Labels(canvas);
-    List<Acting> loads = loads();
-    double force = DRAWN * loads.stream().mapToDouble(Acting::force).max().orElse(0);
-    double moment = 3 * DRAWN * loads.stream().mapToDouble(Acting::moment).max().orElse(0);
-    for (Acting load : loads) {
-      if (load.force() > force) {
-        Arrow arrow = load.arrow(sight, force / DRAWN);
-        force(canvas, labels, arrow, load.place() + ": " + load.force(units));
-      }
-      if (load.moment() > moment) {
-        Arrow arrow = load.twist(sight, moment / DRAWN / 3);
-        moment(canvas, labels, arrow, load.place() + ": " + load.moment(units));
+    for (Acting load : loads()) {
+      if (load.size(kind) > DRAWN * largest) {
+        arrow(canvas, labels, load.drawn(kind, sight, largest), load.value(kind, units));
       }
     }
     Box box = canvas.box();
-    String note = note(force, moment, units);
+    String note =
+        (kind == Kind.FORCE
+                ? "Forces end where they act"
+                : "Moments turn right-handed about their arrow")
+            + "; up to "
+            + units.scale(kind).show(DRAWN * largest, 2)
+            + " they are too small to draw.";
     canvas.label(Label.at(new Spot(box.left(), box.bottom() + 26), note).css("small"));
     FrameLines.front(canvas, sight);
-    String title = "Loads: " + loadCase.name();
+    String title = what + loadCase.name();
     return new Picture(title, canvas.done(title), note);
   }
 
-  private static String note(double force, double moment, Units units) {
-    return "Single heads: forces; double heads: moments about the arrow's line. Too small to draw: "
-        + "forces up to "
-        + units.scale(Kind.FORCE).show(force, 2)
-        + ", moments up to "
-        + units.scale(Kind.MOMENT).show(moment, 2)
-        + ".";
+  private static void arrow(Canvas canvas, Labels labels, Drawn drawn, String value) {
+    canvas.part(
+        drawn.place() + ": " + value,
+        () -> {
+          if (drawn.turning()) {
+            drawn.arrow().drawDouble(canvas, "force", "head-of-force");
+          } else {
+            drawn.arrow().draw(canvas, "force", "head-of-force");
+          }
+        });
+    labels.put(beyond(drawn.free(), drawn.held(), value));
   }
 
-  private static void force(Canvas canvas, Labels labels, Arrow arrow, String title) {
-    canvas.part(title, () -> arrow.draw(canvas, "force", "head-of-force"));
-    value(labels, arrow.tail(), arrow, title);
-  }
-
-  private static void moment(Canvas canvas, Labels labels, Arrow arrow, String title) {
-    canvas.part(title, () -> arrow.drawDouble(canvas, "edge", "solid"));
-    value(labels, arrow.tip(), arrow, title);
-  }
-
-  /** The value beyond the arrow's free end. */
-  private static void value(Labels labels, Spot end, Arrow arrow, String title) {
-    String words = title.substring(title.lastIndexOf(": ") + 2);
-    Spot other = end.equals(arrow.tip()) ? arrow.tail() : arrow.tip();
-    double down = Math.signum(end.y() - other.y());
+  /** Places for a value beyond an arrow's free end. */
+  private static List<Label> beyond(Spot free, Spot held, String words) {
+    double down = Math.signum(free.y() - held.y());
     List<Label> places = new ArrayList<>();
-    for (int row = 0; row < 4; row++) {
+    for (int row = 0; row < 5; row++) {
       double y = down < 0 ? -5 - 14 * row : 14 + 14 * row;
-      places.add(Label.middle(end.plus(0, y), words).css("small on"));
-      places.add(Label.at(end.plus(5, y / 2), words).css("small on"));
-      places.add(Label.end(end.plus(-5, y / 2), words).css("small on"));
+      places.add(Label.middle(free.plus(0, y), words).css("small on"));
+      places.add(Label.at(free.plus(5, y - 5), words).css("small on"));
+      places.add(Label.end(free.plus(-5, y - 5), words).css("small on"));
     }
-    labels.put(places);
+    return places;
   }
 
   @Override
@@ -111,7 +117,10 @@ public record LoadArrows(Frame frame, LoadCase loadCase) implements Shown {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.Title("Loads: " + loadCase.name()));
     blocks.add(new Block.Paragraph("Source: " + loadCase.source()));
-    blocks.add(new Block.Figure(picture(units)));
+    blocks.add(new Block.Figure(forces(units)));
+    if (loads().stream().anyMatch(load -> load.moment() > 0)) {
+      blocks.add(new Block.Folded("The moments drawn", List.of(new Block.Figure(moments(units)))));
+    }
     if (!loadCase.assumptions().isEmpty()) {
       blocks.add(new Block.Remarks(loadCase.assumptions()));
     }
@@ -157,6 +166,14 @@ public record LoadArrows(Frame frame, LoadCase loadCase) implements Shown {
     return new Acting("along " + along.beam(), middle, sum);
   }
 
+  /** An arrow on the drawing: where it is from, its free end and its end at the frame. */
+  private record Drawn(String place, Arrow arrow, Spot free, Spot held) {
+    /** A moment's arrow points away from the frame. */
+    boolean turning() {
+      return free.equals(arrow.tip());
+    }
+  }
+
   /** What acts at one place. */
   private record Acting(String place, Point at, Wrench wrench) {
     Acting plus(Acting other) {
@@ -171,28 +188,29 @@ public record LoadArrows(Frame frame, LoadCase loadCase) implements Shown {
       return Math.hypot(Math.hypot(wrench.mx(), wrench.my()), wrench.mz());
     }
 
-    String force(Units units) {
-      return units.scale(Kind.FORCE).show(force(), 3);
+    double size(Kind kind) {
+      return kind == Kind.FORCE ? force() : moment();
     }
 
-    String moment(Units units) {
-      return units.scale(Kind.MOMENT).show(moment(), 3);
+    String value(Kind kind, Units units) {
+      return units.scale(kind).show(size(kind), 3);
     }
 
-    Arrow arrow(Sight sight, double largest) {
-      Spot tip = sight.place(at);
-      double k = length(force(), largest) / force();
-      Spot way = unit(sight).along(wrench.fx() * k, wrench.fy() * k, wrench.fz() * k);
-      return new Arrow(tip.plus(-way.x(), -way.y()), tip);
-    }
-
-    Arrow twist(Sight sight, double largest) {
-      Spot tail = sight.place(at);
-      double k = length(moment(), largest) / moment();
+    /** A force's arrow ends where it acts, a moment's starts there. */
+    Drawn drawn(Kind kind, Sight sight, double largest) {
+      Spot here = sight.place(at);
+      double k = length(size(kind), largest) / size(kind);
+      if (kind == Kind.FORCE) {
+        Spot way = unit(sight).along(wrench.fx() * k, wrench.fy() * k, wrench.fz() * k);
+        Spot tail = here.plus(-way.x(), -way.y());
+        return new Drawn(place, new Arrow(tail, here), tail, here);
+      }
       Spot way = unit(sight).along(wrench.mx() * k, wrench.my() * k, wrench.mz() * k);
-      return new Arrow(tail, tail.plus(way.x(), way.y()));
+      Spot tip = here.plus(way.x(), way.y());
+      return new Drawn(place, new Arrow(here, tip), tip, here);
     }
 
+    /** From the shortest to the longest arrow. */
     private static double length(double size, double largest) {
       return SHORTEST + (LONGEST - SHORTEST) * size / largest;
     }

@@ -23,7 +23,7 @@ record Sight(double xx, double yx, double yy, double zy) {
 
   /** Seen from the left and above, heights upright and lengths level, both to scale. */
   static Sight oblique(double scale) {
-    return new Sight(-scale, -0.42 * scale, 0.42 * scale, -scale);
+    return new Sight(-scale, -0.5 * scale, 0.5 * scale, -scale);
   }
 
   /** The view that shows a frame of this plane, at one pixel a metre. */

@@ -156,10 +156,13 @@ class FramePicturesTest {
                 new Load.AtNode("tip", Wrench.force(-900, 0, -1200)),
                 new Load.AlongBeam("arm", 0, 0, -10)));
     LoadArrows arrows = new LoadArrows(frame, loads);
-    Drawings.holds(arrows.picture(Units.METRIC));
-    List<String> words = Drawings.words(arrows.picture(Units.METRIC));
-    assertTrue(words.containsAll(List.of("3.00 kN", "0.250 kN·m")), words.toString());
+    Drawings.holds(arrows.forces(Units.METRIC));
+    Drawings.holds(arrows.moments(Units.METRIC));
+    List<String> words = Drawings.words(arrows.forces(Units.METRIC));
+    assertTrue(words.contains("3.00 kN"), words.toString());
+    assertTrue(Drawings.words(arrows.moments(Units.METRIC)).contains("0.250 kN·m"));
     assertFalse(words.contains("0.0100 kN"));
+    assertEquals(2, Xml.all(arrows.page(Units.METRIC).html(), "svg").size());
     Page page = arrows.page(Units.METRIC);
     assertFalse(page.html().contains("<script"));
     assertTrue(page.text().contains("along arm"));
@@ -171,7 +174,7 @@ class FramePicturesTest {
   void an_arrow_ends_where_its_force_acts_and_points_the_way_it_pushes() {
     Response response = cantilever(Wrench.force(0, 0, -1000));
     Element shaft =
-        Xml.all(LoadArrows.of(response).picture(Units.METRIC).svg(), "line").stream()
+        Xml.all(LoadArrows.of(response).forces(Units.METRIC).svg(), "line").stream()
             .filter(line -> line.getAttribute("class").equals("force"))
             .findFirst()
             .orElseThrow();
@@ -194,7 +197,7 @@ class FramePicturesTest {
         Solver.of(frame)
             .solve(LoadCase.of("push", new Load.AtNode("b", Wrench.force(300, 200, -500))));
     Drawings.holds(DeflectedShape.of(response).picture(Units.METRIC));
-    Drawings.holds(LoadArrows.of(response).picture(Units.METRIC));
+    Drawings.holds(LoadArrows.of(response).forces(Units.METRIC));
     Drawings.holds(new ForceDiagrams("strut", List.of("strut"), response).picture(Units.METRIC));
   }
 }
