@@ -161,11 +161,11 @@ final class CellRun {
     if (event.status() == Status.REJECTED) {
       return Optional.of(notCompiled(event.snippet()));
     }
-    if (event.exception() != null) {
-      return Optional.of(thrown(event.exception()));
-    }
     boolean stopped = session.control().last() instanceof Kept.Stopped;
-    return stopped ? Optional.of(STOPPED) : Optional.empty();
+    if (stopped || event.exception() != null && stopping.getAsBoolean()) {
+      return Optional.of(STOPPED); // newer JDKs stop a cell by an interrupt, which it may throw on
+    }
+    return Optional.ofNullable(event.exception()).map(this::thrown);
   }
 
   private CellOutput.Failure thrown(JShellException thrown) {

@@ -146,6 +146,8 @@ class Faults(unittest.TestCase):
         begun = time.time()
         self.manager.interrupt_kernel()
         reply, outputs = self.finish(request, 10)
+        if reply["ename"] == "Interrupted":  # newer JDKs can stop even this
+            return self.survives()
         self.assertEqual("Restart", reply["ename"])
         self.assertIn("every name is lost", reply["evalue"])
         while self.manager.is_alive() and time.time() - begun < 10:
