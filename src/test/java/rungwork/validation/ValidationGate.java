@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
+import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -26,10 +26,16 @@ class ValidationGate {
 
   @BeforeAll
   static void read_the_file_of_the_full_run() throws IOException {
+    try (Reader text = Files.newBufferedReader(ValidationTable.FILE)) {
+      rows = rows(text);
+    }
+  }
+
+  /** The rows of a file with a head. */
+  static List<CSVRecord> rows(Reader text) throws IOException {
     CSVFormat withHead = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
-    try (CSVParser parser =
-        CSVParser.parse(ValidationTable.FILE, StandardCharsets.UTF_8, withHead)) {
-      rows = parser.getRecords();
+    try (CSVParser parser = CSVParser.parse(text, withHead)) {
+      return parser.getRecords();
     }
   }
 

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVRecord;
 
 /** The page {@code docs/validation.md}, made from the rows of a full test run. */
@@ -14,14 +16,16 @@ final class ValidationPage {
       # Validation
 
       Each line compares an outside value with the one that Rungwork computes. A value passes when it rounds to the
-      digits printed: the tolerance is half a unit of the last printed digit, unless the source's heading states another
-      and why.
+      digits printed: the tolerance is half a unit of the last printed digit, unless the last column states another and why.
 
       This page is made from `target/validation.csv` of a full test run by `mvn verify -Dvalidation.write=true`;
       `mvn verify` fails when the two differ. It shows agreement with these sources, and nothing about a frame outside
       their range.
 
       """;
+
+  /** As {@link Published#allowing} writes it behind the source. */
+  private static final Pattern ALLOWANCE = Pattern.compile(" \\[tolerance (?<words>.*)]$");
 
   private static final double WORTH_SHOWING = 1e-6;
 
@@ -37,8 +41,9 @@ final class ValidationPage {
         .forEach(
             (heading, sourceRows) -> {
               page.append("\n## ").append(heading).append("\n\n");
-              page.append("| case | quantity | printed | computed | difference |\n");
-              page.append("| --- | --- | ---: | ---: | ---: |\n");
+              page.append(
+                  "| case | quantity | printed | computed | difference | passes within |\n");
+              page.append("| --- | --- | ---: | ---: | ---: | --- |\n");
               sourceRows.forEach(row -> page.append(line(row)));
             });
     return page.toString();
@@ -61,10 +66,19 @@ final class ValidationPage {
   private Map<String, List<CSVRecord>> bySource() {
     Map<String, List<CSVRecord>> groups = new LinkedHashMap<>();
     for (CSVRecord row : rows) {
-      String heading = row.get("source") + " (" + tag(row).words() + ")";
+      String heading = source(row) + " (" + tag(row).words() + ")";
       groups.computeIfAbsent(heading, key -> new ArrayList<>()).add(row);
     }
     return groups;
+  }
+
+  private static String source(CSVRecord row) {
+    return ALLOWANCE.matcher(row.get("source")).replaceFirst("");
+  }
+
+  private static String allowance(CSVRecord row) {
+    Matcher stated = ALLOWANCE.matcher(row.get("source"));
+    return stated.find() ? stated.group("words") : "the digits";
   }
 
   private static Tag tag(CSVRecord row) {
@@ -74,12 +88,13 @@ final class ValidationPage {
   private static String line(CSVRecord row) {
     return String.format(
         Locale.ROOT,
-        "| %s | %s | %s | %s | %s |\n",
+        "| %s | %s | %s | %s | %s | %s |\n",
         cell(row.get("case")),
         cell(row.get("quantity")),
         cell((row.get("expected") + " " + row.get("unit")).strip()),
         computed(row),
-        difference(Double.parseDouble(row.get("relative_error"))));
+        difference(Double.parseDouble(row.get("relative_error"))),
+        cell(allowance(row)));
   }
 
   private static String computed(CSVRecord row) {

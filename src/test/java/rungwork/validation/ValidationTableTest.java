@@ -2,7 +2,10 @@ package rungwork.validation;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.io.StringReader;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -75,5 +78,19 @@ class ValidationTableTest {
     } finally {
       Locale.setDefault(before);
     }
+  }
+
+  @Test
+  void the_page_groups_rows_by_source_and_says_what_each_passes_within() throws IOException {
+    book(Tag.READ).value("A", "cm²", "5.41", 5.4149).allowing(0.015, "a|b").value("w", "", "2", 2);
+    String page = new ValidationPage(ValidationGate.rows(new StringReader(table.csv()))).text();
+    assertTrue(
+        page.endsWith(
+            "| together | 2 |\n\n## A Book, p. 1 (read in the source)\n\n"
+                + "| case | quantity | printed | computed | difference | passes within |\n"
+                + "| --- | --- | ---: | ---: | ---: | --- |\n"
+                + "| tube, thin | A | 5.41 cm² | 5.4149 | 0.091 % | the digits |\n"
+                + "| tube, thin | w | 2 | 2.0000 | under 0.0001 % | 1.50 %: a\\|b |\n"),
+        page);
   }
 }
