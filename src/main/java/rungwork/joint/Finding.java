@@ -53,6 +53,11 @@ record Finding(List<Step> working, Measured numbers, String source, List<String>
     return new Finding(working, numbers, source, all);
   }
 
+  /** The same finding with another source for its rule as a whole. */
+  Finding sourcedBy(String rule) {
+    return new Finding(working, numbers, rule, outside);
+  }
+
   double utilisation() {
     return numbers.utilisation();
   }

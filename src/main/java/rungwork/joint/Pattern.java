@@ -131,6 +131,12 @@ final class Pattern {
     double length() {
       return from.distance(to);
     }
+
+    /** The spot at a share of the way. */
+    Spot at(double share) {
+      return new Spot(
+          from.x() + share * (to.x() - from.x()), from.y() + share * (to.y() - from.y()));
+    }
   }
 
   /** Sums over the pattern: size, first and second moments about the face's origin. */

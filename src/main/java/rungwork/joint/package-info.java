@@ -31,12 +31,17 @@
  * <p>Reading order: {@link rungwork.joint.Joint}, {@link rungwork.joint.FaceLoad}, {@link
  * rungwork.joint.Factors}; {@link rungwork.joint.Bolt}, {@link rungwork.joint.Tab}, {@link
  * rungwork.joint.Pivot}, {@link rungwork.joint.Fold}; {@link rungwork.joint.Spot}, {@link
- * rungwork.joint.BoltGroup}.
+ * rungwork.joint.BoltGroup}, {@link rungwork.joint.WeldGroup} (both share a wrench by {@code
+ * Pattern}); {@link rungwork.joint.TubeWall}, {@link rungwork.joint.PlateOnTube}, {@link
+ * rungwork.joint.ThroughBolt}; {@link rungwork.joint.RodEnd}; {@link
+ * rungwork.joint.FatigueScreening}. Inside, a {@code Finding} is what a rule found and becomes a
+ * check when it answers a {@code Question}.
  *
  * <p>Sources: EN 1993-1-8:2005 (bolts, pins, welds, plates on hollow sections), EN 1993-1-1:2005
- * (buckling), AISC 360-16 (D5, J2, J3, J7, K), ASME BTH-1 (pinned plates), ISO 898-1, SAE J429, ISO
- * 273 (bolts and holes), Budynas &amp; Nisbett (groups). The aircraft handbooks' method for a lug
- * under an oblique load reads its factors from charts that are not at hand: it is left out.
+ * (buckling), EN 1993-1-9:2005 and IIW-1823-07 (fatigue), AISC 360-16 (D5, J2, J3, J7, K), ASME
+ * BTH-1 (pinned plates), ISO 898-1, SAE J429, ISO 273 (bolts and holes), Budynas &amp; Nisbett
+ * (groups). The aircraft handbooks' method for a lug under an oblique load reads its factors from
+ * charts that are not at hand: it is left out.
  *
  * <p>This room must not know vehicles.
  */
