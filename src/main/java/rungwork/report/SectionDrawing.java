@@ -9,8 +9,8 @@ import rungwork.section.StressPoint;
 import rungwork.section.Wall;
 
 /**
- * A cross-section to scale, seen with the beam's x coming towards the reader: y to the left, z up;
- * its overall dimensions, its stress points numbered, centroid and shear centre marked.
+ * A cross-section to scale, seen along the beam's x, which goes away from the reader: y to the
+ * left, z up; its overall dimensions, its stress points numbered, centroid and shear centre marked.
  */
 final class SectionDrawing {
   /** Longer side of the section on the drawing [px]. */

@@ -1,7 +1,6 @@
 package rungwork.section;
 
 import java.util.List;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
@@ -47,14 +46,12 @@ record Angle(double height, double width, double wall, double root) {
     Line upright = new Line(new Spot(half, height), new Spot(half, half));
     Line level = new Line(new Spot(half, half), new Spot(width, half));
     List<Strip> strips = List.of(new Strip(upright, wall), new Strip(level, wall));
-    Stream<Mark> faces =
-        IntStream.range(0, 2).boxed().flatMap(i -> Marks.bothFaces(LEG, strips.get(i), i));
     Stream<Mark> heel = Stream.of(new Mark("heel", Spot.ORIGIN, 0, 1, 1));
     return new ThinShape(
         Label.sized("angle", height, width, wall),
         outline(),
         strips,
-        Stream.concat(faces, heel).toList(),
+        Stream.concat(Marks.chain(List.of(LEG, LEG), strips).stream(), heel).toList(),
         flats(),
         Torsion.OPEN);
   }

@@ -2,8 +2,6 @@ package rungwork.section;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
@@ -61,7 +59,7 @@ record FoldedChannel(double depth, double flange, double wall, double bend) {
         Label.sized("channel", depth, flange, wall),
         new Outline(List.of(Outline.around(centre, wall))),
         strips,
-        numbered().flatMap(i -> Marks.bothFaces(PARTS.get(i), strips.get(i), i)).toList(),
+        Marks.chain(PARTS, strips),
         flats(Wall.Edge.OUTSTAND),
         Torsion.OPEN);
   }
@@ -106,15 +104,17 @@ record FoldedChannel(double depth, double flange, double wall, double bend) {
 
   /** The plate is as high as the channel is deep, its flow's path a wall less. */
   private List<Mark> boxedMarks(List<Segment> centre) {
-    Stream<Mark> folds =
-        numbered().flatMap(i -> Marks.outside(PARTS.get(i), centre.get(i).aside(wall / 2), i));
+    List<Mark> marks = new ArrayList<>();
+    for (int i = 0; i < PARTS.size(); i++) {
+      Marks.outside(PARTS.get(i), centre.get(i).aside(wall / 2), i).forEach(marks::add);
+    }
     double y = flange + wall;
-    Line plate = new Line(new Spot(y, -depth / 2), new Spot(y, depth / 2));
-    return Stream.concat(folds, Marks.outside("plate", plate, PARTS.size())).toList();
-  }
-
-  private static Stream<Integer> numbered() {
-    return IntStream.range(0, PARTS.size()).boxed();
+    Line face = new Line(new Spot(y, -depth / 2), new Spot(y, depth / 2));
+    int plate = PARTS.size();
+    Marks.outside("plate", face, plate).forEach(marks::add);
+    marks.add(new Mark("corner", face.start(), plate, 0, 1));
+    marks.add(new Mark("corner", face.end(), plate, 1, 1));
+    return marks;
   }
 
   /** Flat widths from bend to bend, and from bend to toe or plate (EN 1993-1-1, table 5.2). */

@@ -1,17 +1,22 @@
 package rungwork.section;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-/** Where on the walls of a section the stress is worth knowing. */
+/**
+ * Where on the walls of a section the stress is worth knowing: so close that no place between is
+ * stressed by 2 % more.
+ */
 final class Marks {
-  /** Steps along a flat, so small that no place between two marks is stressed by 2 % more. */
-  private static final int STEPS = 6;
+  /** Marks along a flat, each in the middle of its part: odd, so that one is in the very middle. */
+  private static final int PARTS = 5;
 
   private Marks() {}
 
   /**
-   * The marks on the outside of a piece of the outer edge: seven along a flat; at a bend the two
+   * The marks on the outside of a piece of the outer edge: some along a flat; at a bend the two
    * corners of the tangent polygon around it. No fibre of a bend lies outside that polygon, so no
    * direction of bending is missed, and bending about y or z alone is exact.
    *
@@ -29,38 +34,60 @@ final class Marks {
     return along(part, edge, wall, 1);
   }
 
+  private static Stream<Mark> along(String part, Segment face, int wall, int side) {
+    return IntStream.range(0, PARTS)
+        .mapToObj(
+            i -> {
+              double at = (i + 0.5) / PARTS;
+              String name = 2 * i + 1 == PARTS ? part + " middle" : part;
+              return new Mark(name, face.at(at), wall, at, side);
+            });
+  }
+
   /**
-   * The marks on both faces of an open wall, in which Saint-Venant's stress changes its sign from
-   * face to face.
+   * The marks of open walls that follow each other from toe to toe: on both faces, because
+   * Saint-Venant's stress has the other sign on the other face.
    *
-   * @param part what the wall is, such as {@code flange}
-   * @param strip the wall
-   * @param wall its number
-   * @return its marks
+   * @param parts what each wall is, such as {@code flange}
+   * @param strips the walls, each starting where the one before ends
+   * @return their marks
    */
-  static Stream<Mark> bothFaces(String part, Strip strip, int wall) {
+  static List<Mark> chain(List<String> parts, List<Strip> strips) {
+    List<Mark> marks = new ArrayList<>();
+    int last = strips.size() - 1;
+    for (int i = 0; i <= last; i++) {
+      Strip strip = strips.get(i);
+      bothFaces(parts.get(i), strip, i).forEach(marks::add);
+      if (i == 0 || meetSharply(strips.get(i - 1), strip)) {
+        end(i == 0 ? "toe" : "root", strip, i, 0).forEach(marks::add);
+      }
+      if (i == last || meetSharply(strip, strips.get(i + 1))) {
+        end(i == last ? "toe" : "root", strip, i, 1).forEach(marks::add);
+      }
+    }
+    return marks;
+  }
+
+  private static boolean meetSharply(Strip one, Strip next) {
+    return one.path() instanceof Line && next.path() instanceof Line;
+  }
+
+  private static Stream<Mark> end(String part, Strip strip, int wall, double at) {
+    return Stream.of(face(part, strip, wall, at, 1), face(part, strip, wall, at, -1));
+  }
+
+  private static Stream<Mark> bothFaces(String part, Strip strip, int wall) {
     double half = strip.thickness() / 2;
     Segment inside = strip.path().aside(-half);
     Stream<Mark> within =
         inside instanceof Arc
-            ? Stream.of(new Mark(part, inside.at(0.5), wall, 0.5, -1))
-            : along(part, inside, wall, -1);
+            ? Stream.of(face(part + " inside", strip, wall, 0.5, -1))
+            : along(part + " inside", inside, wall, -1);
     return Stream.concat(outside(part, strip.path().aside(half), wall), within);
   }
 
-  private static Stream<Mark> along(String part, Segment face, int wall, int side) {
-    return IntStream.rangeClosed(0, STEPS)
-        .mapToObj(
-            step -> {
-              double at = (double) step / STEPS;
-              return new Mark(part + place(step), face.at(at), wall, at, side);
-            });
-  }
-
-  private static String place(int step) {
-    if (step == 0 || step == STEPS) {
-      return " end";
-    }
-    return 2 * step == STEPS ? " middle" : "";
+  private static Mark face(String part, Strip strip, int wall, double at, int side) {
+    Spot fibre = strip.path().aside(side * strip.thickness() / 2).at(at);
+    return new Mark(part, fibre, wall, at, side);
   }
 }

@@ -1,7 +1,6 @@
 package rungwork.section;
 
 import java.util.List;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
@@ -36,10 +35,6 @@ record RolledChannel(double depth, double width, RolledWalls walls) {
 
   ThinShape shape() {
     List<Strip> strips = strips();
-    Stream<Mark> faces =
-        IntStream.range(0, PARTS.size())
-            .boxed()
-            .flatMap(i -> Marks.bothFaces(PARTS.get(i), strips.get(i), i));
     Stream<Mark> corners =
         Stream.of(
             new Mark("corner", new Spot(0, depth / 2), 1, 0, 1),
@@ -48,7 +43,7 @@ record RolledChannel(double depth, double width, RolledWalls walls) {
         Label.sized("rolled channel", depth, width, walls.web(), walls.flange()),
         outline(),
         strips,
-        Stream.concat(faces, corners).toList(),
+        Stream.concat(Marks.chain(PARTS, strips).stream(), corners).toList(),
         flats(),
         Torsion.OPEN);
   }
