@@ -25,26 +25,18 @@ record RectangularTube(double height, double width, double wall, double outer, d
     Guard.positive("tube wall", wall, Scale.MM);
     Guard.positive("outside corner radius", outer, Scale.MM);
     Guard.notNegative("inside corner radius", inner, Scale.MM);
-    double side = Math.min(height, width);
-    if (2 * wall >= side) {
+    double half = Math.min(height, width) / 2;
+    String tube = "a tube of %s by %s".formatted(Scale.MM.show(height), Scale.MM.show(width));
+    if (wall >= half) {
       throw new ModelException(
-          "wall %s leaves no bore in a tube of %s by %s; the wall must stay below %s"
-              .formatted(
-                  Scale.MM.show(wall),
-                  Scale.MM.show(height),
-                  Scale.MM.show(width),
-                  Scale.MM.show(side / 2)));
+          "wall %s leaves no bore in %s; the wall must stay below %s"
+              .formatted(Scale.MM.show(wall), tube, Scale.MM.show(half)));
     }
-    if (Math.max(outer, wall + inner) > side / 2 + ROUNDING) {
+    if (Math.max(outer, wall + inner) > half + ROUNDING) {
+      String corners = Scale.MM.show(outer) + " outside and " + Scale.MM.show(inner);
       throw new ModelException(
-          "corners of %s outside and %s inside radius do not fit a tube of %s by %s with a wall of %s; state an outside radius up to %s"
-              .formatted(
-                  Scale.MM.show(outer),
-                  Scale.MM.show(inner),
-                  Scale.MM.show(height),
-                  Scale.MM.show(width),
-                  Scale.MM.show(wall),
-                  Scale.MM.show(side / 2)));
+          "corners of %s inside radius do not fit %s with a wall of %s; state an outside radius up to %s"
+              .formatted(corners, tube, Scale.MM.show(wall), Scale.MM.show(half)));
     }
   }
 

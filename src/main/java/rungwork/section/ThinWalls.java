@@ -78,28 +78,45 @@ final class ThinWalls {
   }
 
   private Flow flow(Spot slope, double twist) {
-    double[] none = new double[strips.size()];
-    Flow source = new Flow(strips, none, slope);
-    double[][] matrix = new double[junctions.size()][junctions.size()];
-    double[] right = new double[junctions.size()];
-    matrix[0][0] = strips.get(0).thickness() / strips.get(0).path().length();
-    double[] held = new double[strips.size()];
-    for (int i = 0; i < held.length; i++) {
-      int wall = i;
-      Segment path = strips.get(i).path();
-      double stiffness = strips.get(i).thickness() / path.length();
-      held[i] = stiffness * twist * path.sweep() - Gauss.mean(s -> source.at(wall, s));
-      join(matrix, starts[i], ends[i], stiffness);
-      right[starts[i]] += held[i];
-      right[ends[i]] -= held[i] + source.at(i, 1);
-    }
-    double[] warping = solve(matrix, right);
-    double[] flows = new double[strips.size()];
+    double[] flows = flowBetweenHeldJunctions(slope, twist);
+    double[] warping = balance(flows, new Flow(strips, flows, slope));
     for (int i = 0; i < flows.length; i++) {
-      double stiffness = strips.get(i).thickness() / strips.get(i).path().length();
-      flows[i] = held[i] + stiffness * (warping[ends[i]] - warping[starts[i]]);
+      flows[i] += stiffness(i) * (warping[ends[i]] - warping[starts[i]]);
     }
     return new Flow(strips, flows, slope);
+  }
+
+  /** Each wall's flow at its start if no junction warped. */
+  private double[] flowBetweenHeldJunctions(Spot slope, double twist) {
+    Flow growth = new Flow(strips, new double[strips.size()], slope);
+    double[] flows = new double[strips.size()];
+    for (int i = 0; i < flows.length; i++) {
+      int wall = i;
+      double sweep = strips.get(i).path().sweep();
+      flows[i] = stiffness(i) * twist * sweep - Gauss.mean(s -> growth.at(wall, s));
+    }
+    return flows;
+  }
+
+  /** The junctions' warping that makes arriving and leaving flows balance; the first stays. */
+  private double[] balance(double[] leaving, Flow flow) {
+    double[][] matrix = new double[junctions.size()][junctions.size()];
+    double[] right = new double[junctions.size()];
+    matrix[0][0] = stiffness(0);
+    for (int i = 0; i < leaving.length; i++) {
+      join(matrix, starts[i], ends[i], stiffness(i));
+      right[starts[i]] += leaving[i];
+      right[ends[i]] -= flow.at(i, 1);
+    }
+    return new LUDecomposition(new Array2DRowRealMatrix(matrix, false), 0)
+        .getSolver()
+        .solve(new ArrayRealVector(right, false))
+        .toArray();
+  }
+
+  /** Flow for a unit difference of warping between a wall's ends, for a shear modulus of 1. */
+  private double stiffness(int wall) {
+    return strips.get(wall).thickness() / strips.get(wall).path().length();
   }
 
   private static void join(double[][] matrix, int start, int end, double stiffness) {
@@ -107,13 +124,6 @@ final class ThinWalls {
     matrix[end][end] += stiffness;
     matrix[start][end] -= stiffness;
     matrix[end][start] -= stiffness;
-  }
-
-  private static double[] solve(double[][] matrix, double[] right) {
-    return new LUDecomposition(new Array2DRowRealMatrix(matrix, false), 0)
-        .getSolver()
-        .solve(new ArrayRealVector(right, false))
-        .toArray();
   }
 
   private int junction(Spot spot) {

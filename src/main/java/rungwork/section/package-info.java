@@ -20,9 +20,15 @@
  * <p><b>Two models.</b> Everything that bending asks comes from the exact outline, corner radii
  * included: area, centroid, second moments, elastic and plastic moduli. Shear and torsion come from
  * the walls' centre lines: shear flow, shear areas by energy, shear centre, torsion constant
- * (Bredt's term of closed cells and a third of b·t³). Solid and round bars use their own closed
- * forms. A stress point pairs the normal stress of the outer fibre with the shear flow under it,
- * which is on the safe side by the little that the two differ within the wall.
+ * (Bredt's term of closed cells and a third of b·t³). Round and flat bars and round tubes use their
+ * own closed forms. Against Saint-Venant's torsion solved on the exact outline the constant of a
+ * cold-formed tube is right to 0.5 %, that of a hot-finished one up to 3.2 % low, because its
+ * corners are thicker than its standard's formula knows.
+ *
+ * <p><b>Stress points</b> pair the normal stress of the outer fibre with the shear flow under it.
+ * At a bend they stand on the corners of the tangent polygon, so that no fibre lies outside. No
+ * place of a thin wall is stressed by more than 2 % beyond the worst of them; no fibre of a round
+ * section by more than 0.9 %.
  *
  * <p><b>Torsion of open walls</b> depends on how far the ends hold the warping; it is known only as
  * free to warp, and {@link rungwork.section.Torsion#known()} says so.
