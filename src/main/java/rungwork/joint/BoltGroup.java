@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import rungwork.check.Check;
@@ -246,7 +247,7 @@ public record BoltGroup(String name, Bolt bolt, Bolt.Threads threads, List<Spot>
     return Question.of(what, name, load).at("bolt " + share.number());
   }
 
-  private Share worst(FaceLoad load, java.util.function.ToDoubleFunction<Share> measure) {
+  private Share worst(FaceLoad load, ToDoubleFunction<Share> measure) {
     return shares(load).stream().max(Comparator.comparingDouble(measure)).orElseThrow();
   }
 

@@ -102,6 +102,13 @@ record BoltStrength(Bolt bolt, Bolt.Threads threads, Factors factors) {
           List.of(K1, AB, Letters.FU, Letters.D, Letters.T, Letters.GAMMA_M2, Letters.GAMMA),
           TABLE,
           in -> in[0] * in[1] * in[2] * in[3] * in[4] / (in[5] * in[6]));
+  private static final Formula SINGLE_LAP =
+      new Formula(
+          FB_RD,
+          "min({k1}·{αb}, 1.5)·{fu}·{d}·{t}/({γM2}·{γ})",
+          List.of(K1, AB, Letters.FU, Letters.D, Letters.T, Letters.GAMMA_M2, Letters.GAMMA),
+          TABLE + " and 3.6.1(10), one bolt in single shear between washers",
+          in -> Math.min(in[0] * in[1], 1.5) * in[2] * in[3] * in[4] / (in[5] * in[6]));
   private static final Formula PUNCHING =
       new Formula(
           Letters.force("Bp,Rd", "resistance to pulling the head through"),
@@ -155,18 +162,27 @@ record BoltStrength(Bolt bolt, Bolt.Threads threads, Factors factors) {
     return COMBINED.with(shear, shear().result(), tension, tension().result());
   }
 
+  /** Bearing of the hole of a single bolt in single shear: two coefficients and the resistance. */
+  List<Step> bearingOfSingleLap(Hole hole) {
+    return bearing(SINGLE_LAP, hole);
+  }
+
   /** Bearing of a single bolt's hole: two coefficients and the resistance. */
   List<Step> bearing(Hole hole) {
+    return bearing(BEARING, hole);
+  }
+
+  private List<Step> bearing(Formula rule, Hole hole) {
     Step along = ALONG_END.with(hole.edge(), hole.diameter(), ultimate(), hole.ultimate());
     Step across = ACROSS_EDGE.with(hole.edge(), hole.diameter());
-    return List.of(along, across, bearing(along, across, hole));
+    return List.of(along, across, bearing(rule, List.of(along, across), hole));
   }
 
   /** Bearing of a hole among others: two coefficients and the resistance. */
   List<Step> bearing(Hole hole, double pitch) {
     Step along = ALONG_ROW.with(hole.edge(), hole.diameter(), pitch, ultimate(), hole.ultimate());
     Step across = ACROSS_ROW.with(hole.edge(), hole.diameter(), pitch);
-    return List.of(along, across, bearing(along, across, hole));
+    return List.of(along, across, bearing(BEARING, List.of(along, across), hole));
   }
 
   /** Resistance to pulling the head through a plate. */
@@ -189,10 +205,10 @@ record BoltStrength(Bolt bolt, Bolt.Threads threads, Factors factors) {
     return reasons;
   }
 
-  private Step bearing(Step along, Step across, Hole hole) {
-    return BEARING.with(
-        across.result(),
-        along.result(),
+  private Step bearing(Formula rule, List<Step> coefficients, Hole hole) {
+    return rule.with(
+        coefficients.get(1).result(),
+        coefficients.get(0).result(),
         hole.ultimate(),
         bolt.size().diameter(),
         hole.thickness(),

@@ -104,6 +104,9 @@ public record Pivot(String name, Tab tab, Bolt.Threads threads, Stack stack) imp
               + " which grows with the load",
           in -> Math.hypot(in[0] / in[1], in[2] / in[3]));
 
+  /** A moment below this is rounding [N·m]. */
+  private static final double NOTHING = 1e-6;
+
   private static final String UNCLAMPED =
       "Counts no preload: a tight, well-clamped stack bends the bolt less, a loose one does not.";
 
@@ -146,6 +149,7 @@ public record Pivot(String name, Tab tab, Bolt.Threads threads, Stack stack) imp
     checks.add(shearSecond(load, strength, loaded));
     checks.add(bearing(load, strength, loaded));
     checks.add(bending(load, strength, loaded));
+    turning(load).ifPresent(checks::add);
     if (tab.plate().count() == Tab.Count.PAIR) {
       checks.add(pin(load, strength, loaded));
     }
@@ -203,7 +207,10 @@ public record Pivot(String name, Tab tab, Bolt.Threads threads, Stack stack) imp
     if (tooNear.isPresent()) {
       return question.open(load.factors().ultimate(), tooNear.get(), "EN 1993-1-8:2005, table 3.4");
     }
-    List<Step> steps = strength.bearing(hole);
+    List<Step> steps =
+        tab.plate().count() == Tab.Count.SINGLE
+            ? strength.bearingOfSingleLap(hole)
+            : strength.bearing(hole);
     return Finding.compare(loaded.shear(), steps.get(2))
         .after(steps.subList(0, 2))
         .after(loaded.across())
@@ -239,6 +246,22 @@ public record Pivot(String name, Tab tab, Bolt.Threads threads, Stack stack) imp
         .after(loaded.all())
         .outside(strength.outside())
         .answers(asks("bolt as a pin", load).with(UNCLAMPED), load.factors().ultimate());
+  }
+
+  /** A ball or a free bush gives the bolt forces only; anything else is more than is asked here. */
+  private Optional<Check> turning(FaceLoad load) {
+    Wrench wrench = load.about(tab.hole());
+    double moment = Math.hypot(Math.hypot(wrench.mx(), wrench.my()), wrench.mz());
+    return moment <= NOTHING
+        ? Optional.empty()
+        : Optional.of(
+            asks("moment on the bolt", load)
+                .open(
+                    load.factors().yield(),
+                    "the load turns the bolt with "
+                        + Scale.NM.show(moment)
+                        + " besides its force; only a force at the hole is checked",
+                    "statics"));
   }
 
   private Check tension(FaceLoad load, BoltStrength strength, Loaded loaded) {

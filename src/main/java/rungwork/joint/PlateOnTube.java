@@ -63,7 +63,7 @@ public record PlateOnTube(String name, TubeWall tube, Foot foot, double chordStr
   }
 
   /**
-   * Where and how a plate stands on a face.
+   * Where and how a plate stands on a face; its middle is the origin of the face's axes.
    *
    * @param way how it stands
    * @param length of the foot along its own x [m]

@@ -120,7 +120,7 @@ public record RodEnd(String name, Rating rating, Shank shank, double misalignmen
       Guard.positive("radial rating", radial, Scale.KN);
       Guard.positive("axial rating", axial, Scale.KN);
       Guard.positive("misalignment limit", angle, DEGREE);
-      evidence = Guard.name("evidence of a rod end's rating", evidence);
+      evidence = Guard.name("source of a rod end's rating", evidence);
     }
 
     /**

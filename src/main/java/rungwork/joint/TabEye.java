@@ -2,8 +2,10 @@ package rungwork.joint;
 
 import java.util.ArrayList;
 import java.util.List;
+import rungwork.check.Basis;
 import rungwork.check.Check;
 import rungwork.check.Formula;
+import rungwork.check.LimitState;
 import rungwork.check.Step;
 import rungwork.check.Symbol;
 import rungwork.fault.Scale;
@@ -196,10 +198,9 @@ final class TabEye {
             "EN 1993-1-8:2005, table 3.9, type B");
   }
 
-  private rungwork.check.Basis liftingBasis() {
-    return new rungwork.check.Basis(
-        rungwork.check.LimitState.ULTIMATE,
-        "1.20 of ASME BTH-1, without its Nd, and " + load.factors().design());
+  private Basis liftingBasis() {
+    return new Basis(
+        LimitState.ULTIMATE, "1.20 of ASME BTH-1, without its Nd, and " + load.factors().design());
   }
 
   private Question asks(String what) {

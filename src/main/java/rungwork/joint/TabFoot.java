@@ -8,6 +8,7 @@ import rungwork.check.Step;
 import rungwork.check.Symbol;
 import rungwork.frame.Point;
 import rungwork.frame.Wrench;
+import rungwork.quantity.Kind;
 
 /**
  * The plate where it meets the face, bent by the load above it in its own plane and across it, and
@@ -28,10 +29,7 @@ final class TabFoot {
   private static final Symbol SIGMA = Letters.stress("σ", "normal stress at the foot's corner");
   private static final Symbol TAU = Letters.stress("τ", "shear stress at the foot");
   private static final Symbol FYW = Letters.stress("fyw", "yield strength beside a weld");
-  private static final Symbol E = new Symbol("E", rungwork.quantity.Kind.MODULUS, "modulus");
-  private static final Symbol BAR = Letters.ratio("λ̄", "relative slenderness");
-  private static final Symbol BIG_PHI = Letters.ratio("Φ", "value to determine χ");
-  private static final Symbol CHI = Letters.ratio("χ", "reduction factor for buckling");
+  private static final Symbol E = new Symbol("E", Kind.MODULUS, "modulus");
 
   private static final Formula NORMAL =
       new Formula(
@@ -77,30 +75,16 @@ final class TabFoot {
           in -> Math.max(-in[0], 0) / in[1]);
   private static final Formula SLENDERNESS =
       new Formula(
-          BAR,
+          Buckling.SLENDERNESS,
           "2·{h}·√12/({t}·π)·√({fyw}/{E})",
           List.of(H, Letters.T, FYW, E),
           BUCKLING,
           in -> 2 * in[0] * Math.sqrt(12) / (in[1] * Math.PI) * Math.sqrt(in[2] / in[3]));
-  private static final Formula VALUE =
-      new Formula(
-          BIG_PHI,
-          "0.5·(1 + 0.49·({λ̄} − 0.2) + {λ̄}²)",
-          List.of(BAR),
-          BUCKLING,
-          in -> 0.5 * (1 + 0.49 * (in[0] - 0.2) + in[0] * in[0]));
-  private static final Formula REDUCTION =
-      new Formula(
-          CHI,
-          "min(1, 1/({Φ} + √({Φ}² − {λ̄}²)))",
-          List.of(BIG_PHI, BAR),
-          BUCKLING,
-          in -> Math.min(1, 1 / (in[0] + Math.sqrt(Math.max(0, in[0] * in[0] - in[1] * in[1])))));
   private static final Formula RESISTANCE =
       new Formula(
           Letters.force("Nb,Rd", "buckling resistance of one plate"),
           "{χ}·{w}·{t}·{fyw}/{γ}",
-          List.of(CHI, W, Letters.T, FYW, Letters.GAMMA),
+          List.of(Buckling.REDUCTION, W, Letters.T, FYW, Letters.GAMMA),
           BUCKLING,
           in -> in[0] * in[1] * in[2] * in[3] / in[4]);
 
@@ -141,12 +125,11 @@ final class TabFoot {
     double modulus = tab.material().elasticity().youngsModulus();
     Step push = PUSH.with(wrench.fz(), plate.count().plates());
     Step slenderness = SLENDERNESS.with(plate.height(), plate.thickness(), weldedYield(), modulus);
-    Step value = VALUE.with(slenderness.result());
-    Step reduction = REDUCTION.with(value.result(), slenderness.result());
+    List<Step> reduction = Buckling.reduction(slenderness.result());
     Step resistance =
         RESISTANCE.with(
-            reduction.result(), plate.foot(), plate.thickness(), weldedYield(), gamma());
-    Finding finding = Finding.compare(push, resistance).after(slenderness, value, reduction);
+            reduction.get(1).result(), plate.foot(), plate.thickness(), weldedYield(), gamma());
+    Finding finding = Finding.compare(push, resistance).after(reduction).after(slenderness);
     return finding.answers(
         asks("buckling of the plate")
             .with("A sideways load bends it besides; that is asked at the foot, without growth."),

@@ -3,6 +3,7 @@ package rungwork.joint;
 import java.util.List;
 import rungwork.check.Formula;
 import rungwork.check.Symbol;
+import rungwork.quantity.Kind;
 
 /**
  * The formulas for a tube's wall: EN 1993-1-8:2005, tables 7.11, 7.13 and 7.14 (from memory; the
@@ -172,6 +173,24 @@ final class WallFormulas {
           "crushing of the side walls, " + TABLE,
           in -> in[0] * in[1] * in[2] * (2 * in[3] + 10 * in[2]) / in[4]);
 
+  static final Formula WALL_SLENDERNESS =
+      new Formula(
+          Buckling.SLENDERNESS,
+          "3.46·({h0}/{t0} − 2)/(π·√({E}/{fy0}))",
+          List.of(
+              Letters.length("h0", "depth of the tube"),
+              T0,
+              new Symbol("E", Kind.MODULUS, "Young's modulus"),
+              FY0),
+          PATCH_TABLE + ", side wall as a strut",
+          in -> 3.46 * (in[0] / in[1] - 2) / (Math.PI * Math.sqrt(in[2] / in[3])));
+  static final Formula WIDE_PATCH =
+      new Formula(
+          Letters.force("N1,Rd", "push or pull that the side walls take"),
+          "{k}·{χ}·{fy0}·{t0}·(2·{h1} + 10·{t0})/{γ}",
+          List.of(K, Buckling.REDUCTION, FY0, T0, H1, Letters.GAMMA),
+          PATCH_TABLE + ", T joint as wide as the tube, side walls; χ also for a pull",
+          in -> in[0] * in[1] * in[2] * in[3] * (2 * in[4] + 10 * in[3]) / in[5]);
   static final Formula SUM =
       new Formula(
           Letters.UTILISATION,

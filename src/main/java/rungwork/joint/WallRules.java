@@ -38,10 +38,7 @@ record WallRules(PlateOnTube joint, double gamma) {
   }
 
   Step punching() {
-    Formula formula =
-        joint.foot().way() == PlateOnTube.Way.PATCH
-            ? WallFormulas.PATCH_PUNCHING
-            : WallFormulas.PUNCHING;
+    Formula formula = patch() ? WallFormulas.PATCH_PUNCHING : WallFormulas.PUNCHING;
     return formula.with(wall(), strength(), gamma);
   }
 
@@ -77,16 +74,35 @@ record WallRules(PlateOnTube joint, double gamma) {
         : Optional.empty();
   }
 
-  /** A plate as wide as the tube crushes the side walls. */
+  /** A foot as wide as the tube stands on its side walls. */
   Optional<Finding> sideWalls(Step demand) {
-    if (!transverse() || across() < width() - 2 * wall()) {
+    boolean wide = across() >= width() - 2 * wall();
+    if (!wide || !transverse() && !patch()) {
       return Optional.empty();
     }
+    return Optional.of(transverse() ? crushing(demand) : buckling(demand));
+  }
+
+  private Finding crushing(Step demand) {
     Step reduction = reduction();
     Step capacity =
         WallFormulas.SIDE_WALL.with(reduction.result(), strength(), wall(), along(), gamma);
-    return Optional.of(
-        Finding.compare(demand, capacity).after(share(), reduction).outside(range()));
+    return Finding.compare(demand, capacity).after(share(), reduction).outside(range());
+  }
+
+  private Finding buckling(Step demand) {
+    Step reduction = reduction();
+    double modulus = joint.tube().material().elasticity().youngsModulus();
+    Step slenderness =
+        WallFormulas.WALL_SLENDERNESS.with(joint.tube().depth(), wall(), modulus, strength());
+    List<Step> strut = Buckling.reduction(slenderness.result());
+    Step capacity =
+        WallFormulas.WIDE_PATCH.with(
+            reduction.result(), strut.get(1).result(), strength(), wall(), along(), gamma);
+    return Finding.compare(demand, capacity)
+        .after(strut)
+        .after(share(), reduction, slenderness)
+        .outside(tubeRange());
   }
 
   Finding tipping(Step demand) {
@@ -105,7 +121,7 @@ record WallRules(PlateOnTube joint, double gamma) {
   }
 
   Optional<Finding> rocking(Step demand) {
-    if (joint.foot().way() != PlateOnTube.Way.PATCH) {
+    if (!patch()) {
       return Optional.empty();
     }
     Step reduction = reduction();
@@ -132,6 +148,10 @@ record WallRules(PlateOnTube joint, double gamma) {
     };
   }
 
+  private boolean patch() {
+    return joint.foot().way() == PlateOnTube.Way.PATCH;
+  }
+
   private boolean transverse() {
     return joint.foot().way() == PlateOnTube.Way.TRANSVERSE;
   }
@@ -141,20 +161,13 @@ record WallRules(PlateOnTube joint, double gamma) {
   }
 
   private Step reduction() {
-    return joint.foot().way() == PlateOnTube.Way.PATCH
+    return patch()
         ? WallFormulas.KN.with(share().result(), width(), across())
         : WallFormulas.KM.with(share().result());
   }
 
   private List<String> range() {
-    List<String> reasons = new ArrayList<>();
-    double slender = Math.max(width(), joint.tube().depth()) / wall();
-    if (slender > SLENDER * (1 + Rounding.TOLERANCE)) {
-      reasons.add(outside("side over wall " + Scale.NUMBER.show(slender) + " is over 35"));
-    }
-    if (wall() < THINNEST * (1 - Rounding.TOLERANCE)) {
-      reasons.add(outside("wall " + Scale.MM.show(wall()) + " is under 2.500 mm"));
-    }
+    List<String> reasons = new ArrayList<>(tubeRange());
     double beta = across() / width();
     Range range = Range.of(joint.foot().way());
     if (beta < range.least() || beta > range.most() * (1 + Rounding.TOLERANCE)) {
@@ -164,6 +177,18 @@ record WallRules(PlateOnTube joint, double gamma) {
                   + Scale.NUMBER.number(beta, 3)
                   + " of the face's width, not "
                   + range));
+    }
+    return reasons;
+  }
+
+  private List<String> tubeRange() {
+    List<String> reasons = new ArrayList<>();
+    double slender = Math.max(width(), joint.tube().depth()) / wall();
+    if (slender > SLENDER * (1 + Rounding.TOLERANCE)) {
+      reasons.add(outside("side over wall " + Scale.NUMBER.show(slender) + " is over 35"));
+    }
+    if (wall() < THINNEST * (1 - Rounding.TOLERANCE)) {
+      reasons.add(outside("wall " + Scale.MM.show(wall()) + " is under 2.500 mm"));
     }
     return reasons;
   }

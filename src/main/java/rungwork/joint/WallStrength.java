@@ -86,7 +86,7 @@ final class WallStrength {
         .ifPresent(finding -> checks.add(answered("uneven support of the plate", finding)));
     rules
         .sideWalls(demand)
-        .ifPresent(finding -> checks.add(answered("crushing of the side walls", finding)));
+        .ifPresent(finding -> checks.add(answered("side walls under the foot", finding)));
   }
 
   private void rock(List<Check> checks, List<Finding> bending) {

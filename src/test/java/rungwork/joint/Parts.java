@@ -4,6 +4,7 @@ import static rungwork.quantity.Quantities.mm;
 
 import java.util.List;
 import rungwork.check.Check;
+import rungwork.check.DesignFactor;
 import rungwork.check.Verdict;
 import rungwork.frame.Point;
 import rungwork.frame.Wrench;
@@ -48,8 +49,7 @@ public final class Parts {
 
   /** A load at the origin with γM2 and φ but without a design factor, as building codes have it. */
   public static FaceLoad coded(Wrench wrench, Point place) {
-    return new FaceLoad(
-        "design", wrench, place, new Factors(rungwork.check.DesignFactor.NONE, 1.25, 0.75));
+    return new FaceLoad("design", wrench, place, new Factors(DesignFactor.NONE, 1.25, 0.75));
   }
 
   public static Check named(List<Check> checks, String what) {

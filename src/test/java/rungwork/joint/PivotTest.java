@@ -101,6 +101,27 @@ class PivotTest {
   }
 
   @Test
+  void bearing_of_one_bolt_in_single_shear_stops_at_one_and_a_half() {
+    // Wide edges: k1 = 2.5 and αb = 20/31.5; their product is cut to 1.5.
+    Wrench wrench = Wrench.force(0, 0, 1000);
+    double single = capacity(checks(tab, wrench), "bearing of the tab");
+    double doubled = capacity(checks(pair, wrench), "bearing of the tab");
+    assertEquals(1.5 * 470e6 * 0.010 * 0.005, single, 1e-6);
+    assertEquals(2.5 * 20 / 31.5 * 470e6 * 0.010 * 0.005, doubled, 1e-6);
+  }
+
+  @Test
+  void a_moment_on_the_bolt_is_not_checked_and_said_so() {
+    Wrench turned = new Wrench(0, 0, 1000, 12, 0, 0);
+    assertEquals(
+        new Verdict.NotChecked(
+            "the load turns the bolt with 12.00 N·m besides its force; only a force at the hole is"
+                + " checked"),
+        named(checks(tab, turned), "moment on the bolt").verdict());
+    assertFalse(has(checks(tab, Wrench.force(100, 200, 300)), "moment on the bolt"));
+  }
+
+  @Test
   void a_negative_gap_and_a_ball_of_no_width_are_refused() {
     Refused.with(
         "gap beside the tab -1.000 mm is below zero", () -> Pivot.Stack.of(mm(-1), mm(12)));

@@ -114,7 +114,7 @@ class PlateOnTubeTest {
     PlateOnTube across = PlateOnTube.of("rail", TUBE, Foot.central(Way.TRANSVERSE, mm(50), mm(5)));
     List<Check> checks = pulled(across, 1000);
     assertEquals(
-        355e6 * 0.003 * (0.010 + 0.030), capacity(checks, "crushing of the side walls"), 1e-6);
+        355e6 * 0.003 * (0.010 + 0.030), capacity(checks, "side walls under the foot"), 1e-6);
     assertEquals(10 * 355e6 * 9e-6, capacity(checks, "uneven support of the plate"), 1e-6);
   }
 
@@ -148,6 +148,28 @@ class PlateOnTubeTest {
     Check together = named(checks, "bending of the face, all together");
     assertEquals(sum, together.utilisation().orElseThrow(), 1e-12);
     assertTrue(together.made());
+  }
+
+  @Test
+  void a_foot_as_wide_as_the_tube_stands_on_its_side_walls() {
+    PlateOnTube wide = PlateOnTube.of("joint", TUBE, Foot.central(Way.PATCH, mm(40), mm(50)));
+    Check walls = named(pulled(wide, -1000), "side walls under the foot");
+    double squash = 355e6 * 0.003 * (0.080 + 0.030);
+    double capacity = walls.verdict().numbers().orElseThrow().capacity();
+    // λ̄ = 3.46·(50/3 − 2)/(π·√(210000/355)) = 0.664, by curve c χ = 0.747.
+    assertEquals(0.747, capacity / squash, 5e-4);
+    assertTrue(walls.made());
+    assertEquals(
+        "outside EN 1993-1-8: the foot covers 1.00 of the face's width, not 0.25 to 0.85",
+        ((Verdict.OutsideRange) named(pulled(wide, -1000), PULL).verdict()).outside());
+  }
+
+  @Test
+  void a_patch_on_a_tube_near_yield_has_hardly_anything_left() {
+    PlateOnTube patch = PlateOnTube.of("rail", TUBE, Foot.central(Way.PATCH, mm(60), mm(13)));
+    double free = capacity(pulled(patch, 1000), PULL);
+    double pressed = capacity(pulled(patch.withChordStress(MPa(350)), 1000), PULL);
+    assertEquals(1e-3 * free, pressed, 1e-9 * free);
   }
 
   @ParameterizedTest

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static rungwork.joint.Parts.demand;
 import static rungwork.joint.Parts.named;
 import static rungwork.quantity.Quantities.MPa;
+import static rungwork.quantity.Quantities.deg;
 import static rungwork.quantity.Quantities.kN;
 import static rungwork.quantity.Quantities.mm;
 
@@ -46,6 +47,20 @@ class RodEndTest {
   }
 
   @Test
+  void typed_makers_give_the_same_rod_end() {
+    RodEnd.Rating rating = RodEnd.Rating.of(kN(30), kN(4), deg(15), "a data sheet");
+    RodEnd typed = new RodEnd("lower link", rating, SHANK.turned(deg(30)), 0);
+    RodEnd plain = rodEnd(new RodEnd.Shank(0.010, 0.040, 500e6, 30 * DEGREE));
+    FaceLoad load = Parts.load(Wrench.force(900, -200, 4e3), BALL);
+    List<Check> one = typed.withMisalignment(deg(12)).checks(load);
+    List<Check> two = plain.checks(load);
+    for (int i = 0; i < one.size(); i++) {
+      double expected = two.get(i).utilisation().orElseThrow();
+      assertEquals(expected, one.get(i).utilisation().orElseThrow(), 1e-12 * expected);
+    }
+  }
+
+  @Test
   void ratings_are_asked_apart_and_together_on_their_own_basis() {
     FaceLoad load = FaceLoad.at("braking", BALL, Factors.ROAD).force(kN(3), kN(-0.8), kN(4));
     List<Check> checks = rodEnd(SHANK).checks(load);
@@ -74,7 +89,7 @@ class RodEndTest {
     Refused.with(
         "axial rating 0 kN is not above zero", () -> new RodEnd.Rating(30e3, 0, 0.2, "a sheet"));
     Refused.with(
-        "a evidence of a rod end's rating has no name; give it one",
+        "a source of a rod end's rating has no name; give it one",
         () -> new RodEnd.Rating(30e3, 1e3, 0.2, " "));
     Refused.with(
         "misalignment of lower link -2.000 deg is below zero",

@@ -10,6 +10,7 @@ import static rungwork.quantity.Quantities.kN;
 import static rungwork.quantity.Quantities.mm;
 
 import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -61,6 +62,32 @@ class TabTest {
   }
 
   @Test
+  void a_wider_foot_bends_less() {
+    Tab broad = new Tab("broad", tab.material(), tab.plate().withFoot(mm(60)), tab.eye());
+    FaceLoad load = Parts.load(Wrench.force(0, 900, 0), tab.hole());
+    assertEquals(
+        1.5,
+        demand(tab.checks(load), "bending at the foot")
+            / demand(broad.checks(load), "bending at the foot"),
+        1e-9);
+  }
+
+  @Test
+  void sideways_the_end_is_the_free_edge_beside_the_force() {
+    Tab.Eye near = Tab.Eye.of(tab.eye().bolt(), mm(10.5), mm(14));
+    Tab low = new Tab("low", tab.material(), tab.plate(), near);
+    FaceLoad load = Parts.load(Wrench.force(3000, 0, 0), low.hole());
+    double beside = 0.014 - 0.00525;
+    assertEquals(
+        2 * 0.005 * beside * 470e6, capacity(low.checks(load), "tearing beside the hole"), 1e-6);
+    double along = 0.020 - 0.00525;
+    assertEquals(
+        0.6 * 470e6 * 2 * 0.005 * (along + 0.005),
+        capacity(low.checks(load), "shearing out of the hole"),
+        1e-6);
+  }
+
+  @Test
   void a_push_into_the_face_shears_nothing_out_but_may_buckle_the_plate() {
     List<Check> checks = pulled(0, 0, -5000);
     assertFalse(has(checks, "shearing out of the hole"));
@@ -108,7 +135,7 @@ class TabTest {
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4, 5})
   void utilisation_is_linear_in_the_load(long seed) {
-    Wrench wrench = Rigid.wrench(new java.util.Random(seed));
+    Wrench wrench = Rigid.wrench(new Random(seed));
     List<Check> once = tab.checks(Parts.load(wrench, tab.hole()));
     List<Check> twice = tab.checks(Parts.load(wrench.times(2), tab.hole()));
     for (int i = 0; i < once.size(); i++) {

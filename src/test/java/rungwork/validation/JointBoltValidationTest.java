@@ -1,8 +1,10 @@
 package rungwork.validation;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static rungwork.joint.Parts.capacity;
 import static rungwork.joint.Parts.demand;
 import static rungwork.joint.Parts.numbers;
+import static rungwork.quantity.Quantities.mm;
 
 import java.util.List;
 import java.util.Optional;
@@ -12,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rungwork.check.Check;
 import rungwork.check.DesignFactor;
+import rungwork.check.Step;
 import rungwork.frame.Point;
 import rungwork.frame.Wrench;
 import rungwork.joint.Bolt;
@@ -22,6 +25,7 @@ import rungwork.joint.Parts;
 import rungwork.joint.Pivot;
 import rungwork.joint.Spot;
 import rungwork.joint.Tab;
+import rungwork.material.RatedMaterial;
 
 class JointBoltValidationTest {
   private static final double KSI = 6.894757e6;
@@ -180,10 +184,7 @@ class JointBoltValidationTest {
         new Tab(
             "plate",
             Parts.A36,
-            Tab.Plate.single(
-                rungwork.quantity.Quantities.mm(10),
-                rungwork.quantity.Quantities.mm(80),
-                rungwork.quantity.Quantities.mm(60)),
+            Tab.Plate.single(mm(10), mm(80), mm(60)),
             new Tab.Eye(Bolt.of(size, "grade 5"), 0.0206, 0.040));
     List<Check> checks =
         new Pivot("bolt", tab, threads, new Pivot.Stack(0, 0.01))
@@ -216,7 +217,7 @@ class JointBoltValidationTest {
         .value("S355", "kN", "14.1", bearing(Parts.S355) / 1e3);
   }
 
-  private static double bearing(rungwork.material.RatedMaterial material) {
+  private static double bearing(RatedMaterial material) {
     Tab tab = plate("M10", material);
     FaceLoad load = Parts.coded(Wrench.force(0, 0, 1), tab.hole());
     Pivot pivot = new Pivot("bolt", tab, Bolt.Threads.IN_PLANE, new Pivot.Stack(0, 0.01));
@@ -224,7 +225,7 @@ class JointBoltValidationTest {
   }
 
   /** A 3 mm tab whose edges are 1.5 holes from the hole's centre. */
-  private static Tab plate(String size, rungwork.material.RatedMaterial material) {
+  private static Tab plate(String size, RatedMaterial material) {
     Bolt bolt = Bolt.of(size, "8.8");
     double hole = bolt.size().holes().orElseThrow().fine();
     Tab.Plate outline = new Tab.Plate(Tab.Count.SINGLE, 0.003, 3 * hole, 3 * hole, 0.05);
@@ -276,8 +277,7 @@ class JointBoltValidationTest {
             tab.hole(),
             new Factors(new DesignFactor(3, "Nd"), 1, 1));
     List<Check> checks = tab.checks(load);
-    List<rungwork.check.Step> working =
-        Parts.named(checks, "tearing beside the hole, second opinion").working();
+    List<Step> working = Parts.named(checks, "tearing beside the hole, second opinion").working();
     Published.read("lifting lug by ASME BTH-1-2014, worked sheet", "0.75 in lug of A36, Nd 3")
         .value("Cr", "", "0.8583533", working.get(0).result())
         .value("beff", "in", "0.9321", working.get(1).result() / inch)
@@ -305,8 +305,7 @@ class JointBoltValidationTest {
     double shank = Math.PI * 0.012 * 0.012 / 4;
     double sigma = 32 * 47.5 / (Math.PI * Math.pow(0.012, 3));
     double expected = Math.sqrt(sigma * sigma + 3 * Math.pow(5000 / shank, 2));
-    org.junit.jupiter.api.Assertions.assertEquals(expected, bending, 1e-6 * expected);
-    org.junit.jupiter.api.Assertions.assertEquals(
-        5000, demand(single.checks(load), "bolt shear"), 1e-9);
+    assertEquals(expected, bending, 1e-6 * expected);
+    assertEquals(5000, demand(single.checks(load), "bolt shear"), 1e-9);
   }
 }
