@@ -16,6 +16,7 @@ import static tech.units.indriya.unit.Units.SECOND;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Acceleration;
@@ -95,6 +96,16 @@ record Measure<Q extends Quantity<Q>>(Kind kind, Unit<Q> unit, double inSi) {
 
   private Measure(Kind kind, Unit<Q> unit) {
     this(kind, unit, Units.METRIC.scale(kind).inSi());
+  }
+
+  /** The kind of a quantity that this room made. */
+  static Optional<Measure<?>> of(Quantity<?> quantity) {
+    for (Measure<?> measure : ALL) {
+      if (measure.unit == quantity.getUnit()) {
+        return Optional.of(measure);
+      }
+    }
+    return Optional.empty();
   }
 
   /**

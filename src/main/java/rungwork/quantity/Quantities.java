@@ -1,5 +1,6 @@
 package rungwork.quantity;
 
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Acceleration;
 import javax.measure.quantity.Angle;
@@ -653,10 +654,9 @@ public final class Quantities {
    * @return its value in the coherent SI unit of its kind
    */
   public static double si(String what, Quantity<?> quantity) {
-    for (Measure<?> measure : Measure.ALL) {
-      if (measure.unit() == quantity.getUnit()) {
-        return Guard.finite(what, quantity.getValue().doubleValue() * measure.inSi());
-      }
+    Optional<Measure<?>> made = Measure.of(quantity);
+    if (made.isPresent()) {
+      return Guard.finite(what, quantity.getValue().doubleValue() * made.get().inSi());
     }
     return Guard.finite(what, quantity.toSystemUnit().getValue().doubleValue());
   }

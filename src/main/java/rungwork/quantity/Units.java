@@ -2,6 +2,7 @@ package rungwork.quantity;
 
 import java.util.EnumMap;
 import java.util.Map;
+import javax.measure.Quantity;
 import rungwork.fault.Scale;
 
 /** The reader's choice of units: one of the two for a whole notebook, never mixed in one table. */
@@ -37,6 +38,18 @@ public enum Units {
    */
   public String show(Kind kind, double si) {
     return scale(kind).show(si, DIGITS);
+  }
+
+  /**
+   * A typed quantity in these units, four significant digits.
+   *
+   * @param quantity made by {@link Quantities}; one of a kind not known there shows as it is
+   * @return for example {@code 12.40 kN}
+   */
+  public String show(Quantity<?> quantity) {
+    return Measure.of(quantity)
+        .map(measure -> show(measure.kind(), Quantities.si(measure.kind().noun(), quantity)))
+        .orElseGet(quantity::toString);
   }
 
   private static Map<Kind, Scale> metric() {

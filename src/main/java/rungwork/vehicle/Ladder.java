@@ -1,7 +1,10 @@
 package rungwork.vehicle;
 
+import static rungwork.quantity.Quantities.Nmprad;
+
 import java.util.List;
 import java.util.Map;
+import javax.measure.Quantity;
 import rungwork.check.Member;
 import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
@@ -11,6 +14,7 @@ import rungwork.frame.Mass;
 import rungwork.frame.Node;
 import rungwork.frame.Point;
 import rungwork.frame.Stock;
+import rungwork.quantity.RotationalStiffness;
 import rungwork.solve.SelfWeight;
 
 /**
@@ -212,6 +216,23 @@ public final class Ladder {
    */
   public List<Member> members() {
     return new Members(this).all();
+  }
+
+  /**
+   * The bare frame's torsional stiffness between two of its crossmembers as a workshop would
+   * measure it: stands under the rear one's ends, a couple at the front one's, joints rigid.
+   *
+   * @param front name of the crossmember that is twisted
+   * @param rear name of the crossmember that rests on stands
+   * @return K, moment for an angle
+   * @throws ModelException when the ladder has no such crossmember
+   */
+  public Quantity<RotationalStiffness> torsionalStiffness(String front, String rear) {
+    crossmember(front);
+    crossmember(rear);
+    TwistRig rig =
+        new TwistRig(this, front + " left", front + " right", rear + " left", rear + " right");
+    return Nmprad(rig.stiffness(Joints.RIGID));
   }
 
   /**
