@@ -2,6 +2,7 @@ package rungwork.notebook;
 
 import java.util.List;
 import java.util.function.Consumer;
+import javax.measure.Quantity;
 import rungwork.check.Caution;
 import rungwork.fault.ModelException;
 import rungwork.fault.SolveException;
@@ -46,7 +47,9 @@ final class Composition {
     for (Presentation<?> each : Presentation.all()) {
       displays = displays.with(each.type(), value -> bundle(each.page(value, Rungwork.units())));
     }
-    return displays.with(Picture.class, Composition::picture);
+    return displays
+        .with(Picture.class, Composition::picture)
+        .with(Quantity.class, quantity -> MimeBundle.text(Rungwork.units().show(quantity)));
   }
 
   private static MimeBundle bundle(Page page) {

@@ -41,15 +41,22 @@ public enum Units {
   }
 
   /**
-   * A typed quantity in these units, four significant digits.
+   * A typed quantity in these units, at most four significant digits.
    *
    * @param quantity made by {@link Quantities}; one of a kind not known there shows as it is
-   * @return for example {@code 12.40 kN}
+   * @return for example {@code 12.4 kN}
    */
   public String show(Quantity<?> quantity) {
     return Measure.of(quantity)
-        .map(measure -> show(measure.kind(), Quantities.si(measure.kind().noun(), quantity)))
+        .map(measure -> brief(measure.kind(), Quantities.si(measure.kind().noun(), quantity)))
         .orElseGet(quantity::toString);
+  }
+
+  /** Without the zeros that end a decimal fraction: a person typed 50 mm, not 50.00 mm. */
+  private String brief(Kind kind, double si) {
+    return show(kind, si)
+        .replaceFirst("(\\.\\d*?)0+(?=\\s|$)", "$1")
+        .replaceFirst("\\.(?=\\s|$)", "");
   }
 
   private static Map<Kind, Scale> metric() {

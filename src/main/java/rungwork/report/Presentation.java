@@ -3,7 +3,6 @@ package rungwork.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiFunction;
-import javax.measure.Quantity;
 import rungwork.check.Caution;
 import rungwork.check.Check;
 import rungwork.check.CheckSheet;
@@ -60,16 +59,11 @@ public record Presentation<T>(Class<T> type, BiFunction<T, Units, Page> maker) {
         new Presentation<>(Comparison.class, ComparisonPage::of),
         new Presentation<>(Choice.class, ComparisonPage::of),
         new Presentation<>(Table.class, (table, units) -> TablePage.of(table)),
-        new Presentation<>(Quantity.class, Presentation::quantity),
         new Presentation<>(Caution.class, (caution, units) -> caution(caution)));
   }
 
   private static Page alone(Picture picture) {
     return new Page(List.of(new Block.Figure(picture)));
-  }
-
-  private static Page quantity(Quantity<?> quantity, Units units) {
-    return new Page(List.of(new Block.Paragraph(units.show(quantity))));
   }
 
   private static Page caution(Caution caution) {

@@ -56,4 +56,13 @@ class UnitsTest {
       Locale.setDefault(before);
     }
   }
+
+  @Test
+  void a_quantity_shows_in_the_readers_units_without_idle_zeros() {
+    assertEquals("50 mm", Units.METRIC.show(Quantities.mm(50)));
+    assertEquals("1.969 in", Units.INCH_POUND.show(Quantities.mm(50)));
+    assertEquals("12.4 kN", Units.METRIC.show(Quantities.kN(12.4)));
+    assertEquals("3 g", Units.METRIC.show(Quantities.g(3)));
+    assertEquals("1000 N·m/deg", Units.METRIC.show(Quantities.Nmpdeg(1000)));
+  }
 }
