@@ -30,6 +30,7 @@ import rungwork.material.RatedMaterial;
 class JointBoltValidationTest {
   private static final double KSI = 6.894757e6;
   private static final double KIP = 4448.222;
+  private static final double INCH = 0.0254;
   private static final Point ORIGIN = new Point(0, 0, 0);
 
   private static final String ROUNDED =
@@ -79,25 +80,34 @@ class JointBoltValidationTest {
         .value("tensile load, class " + grade, "N", printed, Bolt.of(size, grade).tensileLoad());
   }
 
-  @Test
-  void shigley_bolt_grades_and_classes() {
-    Published.read("Budynas & Nisbett, Shigley's, table 8-9 (SAE J429)", "grade 5, 1/2-13")
-        .value(
-            "proof stress",
-            "kpsi",
-            "85",
-            Bolt.of("1/2-13", "grade 5").strength().minimum().proof() / KSI);
-    Published.read("Budynas & Nisbett, Shigley's, table 8-9 (SAE J429)", "grade 8, 1/2-13")
-        .value(
-            "tensile",
-            "kpsi",
-            "150",
-            Bolt.of("1/2-13", "grade 8").strength().minimum().ultimate() / KSI)
-        .value(
-            "yield",
-            "kpsi",
-            "130",
-            Bolt.of("1/2-13", "grade 8").strength().minimum().yield() / KSI);
+  @ParameterizedTest
+  @CsvSource({
+    "8.8, M20, 600, 830, 660",
+    "9.8, M12, 650, 900, 720",
+    "10.9, M12, 830, 1040, 940",
+    "12.9, M12, 970, 1220, 1100"
+  })
+  void metric_classes(String grade, String size, String proof, String tensile, String yield) {
+    Bolt.Minimum minimum = Bolt.of(size, grade).strength().minimum();
+    Published.read("Budynas & Nisbett, Shigley's, table 8-11 (ISO 898-1)", grade + ", " + size)
+        .value("proof stress", "MPa", proof, minimum.proof() / 1e6)
+        .value("tensile", "MPa", tensile, minimum.ultimate() / 1e6)
+        .value("yield", "MPa", yield, minimum.yield() / 1e6);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "grade 2, 55, 74, 57",
+    "grade 5, 85, 120, 92",
+    "grade 7, 105, 133, 115",
+    "grade 8, 120, 150, 130"
+  })
+  void inch_grades(String grade, String proof, String tensile, String yield) {
+    Bolt.Minimum minimum = Bolt.of("1/2-13", grade).strength().minimum();
+    Published.read("Budynas & Nisbett, Shigley's, table 8-9 (SAE J429)", grade + ", 1/2 in")
+        .value("proof stress", "kpsi", proof, minimum.proof() / KSI)
+        .value("tensile", "kpsi", tensile, minimum.ultimate() / KSI)
+        .value("yield", "kpsi", yield, minimum.yield() / KSI);
   }
 
   @Test
@@ -120,7 +130,18 @@ class JointBoltValidationTest {
     source
         .value("Fv,Rd", "kN", "47.04", capacity(checks, "bolt shear") / 1e3)
         .value("Ft,Rd", "kN", "70.56", capacity(checks, "bolt tension") / 1e3)
-        .value("Bp,Rd", "kN", "130.288", capacity(checks, "head through the plate") / 1e3);
+        .value("Bp,Rd", "kN", "130.288", capacity(checks, "head through the plate") / 1e3)
+        .value("αb", "", "0.4", step(checks, "bearing of the plate", "αb").result())
+        .value("k1", "", "1.66", step(checks, "bearing of the plate", "k1").result())
+        .value("e1", "mm", "26.4", demand(checks, "edge distance") * 1e3)
+        .value("p2", "mm", "52.8", demand(checks, "hole distance") * 1e3);
+  }
+
+  private static Step step(List<Check> checks, String what, String letter) {
+    return Parts.named(checks, what).working().stream()
+        .filter(step -> step.formula().result().letter().equals(letter))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** Two M20 4.6 in 22 mm holes of an 8 mm plate. */
@@ -234,17 +255,16 @@ class JointBoltValidationTest {
 
   @Test
   void aisc_example_d_7_pin_connected_plate() {
-    double inch = 0.0254;
     // The example's 1 in pin in a 1.03 in hole; the table's nearest bolt is made to measure.
     Bolt half = Bolt.of("1/2-13", "grade 5");
     Bolt.Size pin =
-        new Bolt.Size("1 in pin", inch, 0.6 * inch * inch, 1.5 * inch, Optional.empty(), "example");
+        new Bolt.Size("1 in pin", INCH, 0.6 * INCH * INCH, 1.5 * INCH, Optional.empty(), "example");
     Tab tab =
         new Tab(
             "plate",
             Parts.A36,
-            new Tab.Plate(Tab.Count.SINGLE, 0.5 * inch, 4.25 * inch, 4.25 * inch, 6 * inch),
-            new Tab.Eye(new Bolt(pin, half.strength()), 1.03 * inch, (2.25 + 1.03 / 2) * inch));
+            new Tab.Plate(Tab.Count.SINGLE, 0.5 * INCH, 4.25 * INCH, 4.25 * INCH, 6 * INCH),
+            new Tab.Eye(new Bolt(pin, half.strength()), 1.03 * INCH, (2.25 + 1.03 / 2) * INCH));
     FaceLoad load = Parts.load(Wrench.force(0, 0, 1000), tab.hole());
     List<Check> checks = tab.checks(load);
     Published source =
@@ -258,34 +278,37 @@ class JointBoltValidationTest {
   }
 
   @Test
-  void bth_1_lifting_lug() {
-    double inch = 0.0254;
-    Bolt.Size pin =
-        new Bolt.Size(
-            "3/4 in pin", 0.75 * inch, 0.33 * inch * inch, 1.1 * inch, Optional.empty(), "example");
+  void bth_1_lifting_lugs() {
+    Published.read("lifting lug by ASME BTH-1-2014, worked sheet", "0.75 in lug of A36, Nd 3")
+        .value("Cr", "", "0.8583533", lug(SMALL, 3, "Cr"))
+        .value("beff", "in", "0.9321", lug(SMALL, 3, "be") / INCH)
+        .value("Pt", "kip", "19.3343", lug(SMALL, 3, "Pt") / KIP);
+    Published.read("lifting lug by ASME BTH-1-2005, worked sheet", "0.75 in lug of A36, Nd 2")
+        .value("Cr", "", "0.841", lug(LARGE, 2, "Cr"))
+        .value("beff", "in", "1.62", lug(LARGE, 2, "be") / INCH)
+        .value("Pt", "kip", "49.30", lug(LARGE, 2, "Pt") / KIP);
+  }
+
+  /** Pin, hole and width beside the hole, in inches. */
+  private static final double[] SMALL = {0.75, 0.875, 1.0625};
+
+  private static final double[] LARGE = {1.375, 1.6875, 1.66};
+
+  private static double lug(double[] inches, double nd, String letter) {
+    double pin = inches[0] * INCH;
+    double width = (inches[1] + 2 * inches[2]) * INCH;
+    Bolt.Size size =
+        new Bolt.Size("pin", pin, 0.6 * pin * pin, 1.5 * pin, Optional.empty(), "example");
+    Bolt bolt = new Bolt(size, Bolt.of("1/2-13", "grade 5").strength());
     Tab tab =
         new Tab(
             "lug",
             Parts.A36,
-            new Tab.Plate(Tab.Count.SINGLE, 0.75 * inch, 3 * inch, 3 * inch, 6 * inch),
-            new Tab.Eye(
-                new Bolt(pin, Bolt.of("1/2-13", "grade 5").strength()), 0.875 * inch, 1.5 * inch));
-    FaceLoad load =
-        new FaceLoad(
-            "lift",
-            Wrench.force(0, 0, 1000),
-            tab.hole(),
-            new Factors(new DesignFactor(3, "Nd"), 1, 1));
-    List<Check> checks = tab.checks(load);
-    List<Step> working = Parts.named(checks, "tearing beside the hole, second opinion").working();
-    Published.read("lifting lug by ASME BTH-1-2014, worked sheet", "0.75 in lug of A36, Nd 3")
-        .value("Cr", "", "0.8583533", working.get(0).result())
-        .value("beff", "in", "0.9321", working.get(1).result() / inch)
-        .value(
-            "Pt",
-            "kip",
-            "19.3343",
-            capacity(checks, "tearing beside the hole, second opinion") / KIP);
+            new Tab.Plate(Tab.Count.SINGLE, 0.75 * INCH, width, width, 6 * INCH),
+            new Tab.Eye(bolt, inches[1] * INCH, 5 * INCH));
+    Factors factors = new Factors(new DesignFactor(nd, "Nd"), 1, 1);
+    FaceLoad load = new FaceLoad("lift", Wrench.force(0, 0, 1000), tab.hole(), factors);
+    return step(tab.checks(load), "tearing beside the hole, second opinion", letter).result();
   }
 
   @Test

@@ -2,7 +2,6 @@ package rungwork.validation;
 
 import static rungwork.joint.Parts.capacity;
 import static rungwork.joint.Parts.demand;
-import static rungwork.quantity.Quantities.MPa;
 import static rungwork.quantity.Quantities.mm;
 
 import java.util.List;
@@ -220,12 +219,5 @@ class JointWeldValidationTest {
 
   private static List<Check> pull(WeldGroup weld, Factors factors) {
     return weld.checks(new FaceLoad("pull", Wrench.force(0, 0, 1e3), ORIGIN, factors));
-  }
-
-  @Test
-  void a_leg_of_typed_length_is_the_same_leg() {
-    Seam typed = Seam.fillet(mm(5), MPa(490));
-    Published.identity("0.707 of the leg", "5 mm leg")
-        .value("throat", "mm", "3.536", typed.throat() * 1e3);
   }
 }
