@@ -67,7 +67,7 @@ final class WallStrength {
       rock(checks, bending);
     }
     if (bending.size() > 1) {
-      checks.add(answered("bending of the face, all together", WallRules.together(bending)));
+      checks.add(together(bending, checks));
     }
     return checks;
   }
@@ -87,6 +87,14 @@ final class WallStrength {
     rules
         .sideWalls(demand)
         .ifPresent(finding -> checks.add(answered("side walls under the foot", finding)));
+  }
+
+  private Check together(List<Finding> bending, List<Check> checks) {
+    boolean open = checks.stream().anyMatch(check -> check.utilisation().isEmpty());
+    List<String> missing =
+        open ? List.of("outside EN 1993-1-8: the rocking moment is left out") : List.of();
+    return answered(
+        "bending of the face, all together", WallRules.together(bending).outside(missing));
   }
 
   private void rock(List<Check> checks, List<Finding> bending) {

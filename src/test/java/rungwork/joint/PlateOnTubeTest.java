@@ -80,6 +80,17 @@ class PlateOnTubeTest {
   }
 
   @Test
+  void what_is_added_up_says_that_the_rocking_moment_is_left_out() {
+    List<Check> checks =
+        along().checks(Parts.load(new Wrench(2000, 200, 1000, 0, 0, 0), new Point(0, 0, 0.03)));
+    assertEquals(
+        "outside EN 1993-1-8: table 7.14 is for feet that cover a quarter of the face's width;"
+            + " outside EN 1993-1-8: the rocking moment is left out",
+        ((Verdict.OutsideRange) named(checks, "bending of the face, all together").verdict())
+            .outside());
+  }
+
+  @Test
   void a_moment_along_the_tube_is_shown_and_marked_outside_for_a_thin_plate() {
     List<Check> checks =
         along().checks(Parts.load(Wrench.force(2000, 0, 1000), new Point(0, 0, 0.03)));
