@@ -30,7 +30,7 @@ class ColumnValidationTest {
 
   @Test
   void the_imperfection_factors_are_those_of_table_6_1() {
-    Published.read("EN 1993-1-1:2005, table 6.1", "imperfection factors")
+    Published.memory("EN 1993-1-1:2005, table 6.1", "imperfection factors")
         .value("α, curve a0", "", "0.13", ColumnCurve.A0.imperfection())
         .value("α, curve a", "", "0.21", ColumnCurve.A.imperfection())
         .value("α, curve b", "", "0.34", ColumnCurve.B.imperfection())
