@@ -83,7 +83,7 @@ public record LadderPlan(Ladder ladder, Optional<Vehicle> vehicle, Optional<Chec
       rows.add(
           Row.of(
               one.part(),
-              Numbers.place(one.x(), units),
+              Numbers.dimension(one.x(), units),
               one.stock().section().name(),
               one.stock().material().name()));
     }
@@ -104,9 +104,9 @@ public record LadderPlan(Ladder ladder, Optional<Vehicle> vehicle, Optional<Chec
           Row.of(
               mount.name(),
               mount.member(),
-              Numbers.place(mount.at().x(), units),
-              Numbers.place(mount.at().y(), units),
-              Numbers.place(mount.at().z(), units)));
+              Numbers.dimension(mount.at().x(), units),
+              Numbers.dimension(mount.at().y(), units),
+              Numbers.dimension(mount.at().z(), units)));
     }
     return new Table(
         List.of(

@@ -55,6 +55,7 @@ final class PlanDrawing {
     plan.vehicle().ifPresent(this::axles);
     members();
     masses.forEach(this::circle);
+    ladder.mounts().forEach(this::keepFree);
     utilisations();
     masses.forEach(this::massLabel);
     ladder.mounts().forEach(this::mount);
@@ -198,6 +199,13 @@ final class PlanDrawing {
             canvas.line("faint", at.plus(0, side * 5), put.at().plus(0, side > 0 ? -11 : 3));
           }
         });
+  }
+
+  /** Numbers and names stay off a mount and its arm. */
+  private void keepFree(Mount mount) {
+    Spot at = sight.place(mount.at());
+    labels.keepFree(Box.EMPTY.and(at).grown(5));
+    labels.keepFree(Box.EMPTY.and(at).and(foot(mount)).grown(2));
   }
 
   private boolean inside(Mount mount) {

@@ -27,8 +27,8 @@ final class SectionPage {
         .unfitForFlatFrame()
         .ifPresent(reason -> blocks.add(new Block.VerdictLine("not for a flat frame: " + reason)));
     blocks.add(properties(section.properties(), units));
-    blocks.add(new Block.Heading("Stress points, from the centroid"));
-    blocks.add(points(section.points(), units));
+    String summary = section.points().size() + " stress points, from the centroid";
+    blocks.add(new Block.Folded(summary, List.of(points(section.points(), units))));
     return new Page(blocks);
   }
 

@@ -24,8 +24,22 @@ final class VehiclePage {
     blocks.add(new Block.Heading("Standing on level ground"));
     blocks.add(loads(vehicle, units));
     blocks.add(new Block.Heading("Masses"));
-    blocks.add(masses(vehicle, units));
+    List<Mass> pieces = vehicle.frameMasses();
+    List<Mass> carried = vehicle.masses().subList(0, vehicle.masses().size() - pieces.size());
+    blocks.add(masses(carried, units));
+    if (!pieces.isEmpty()) {
+      blocks.add(new Block.Folded(summary(pieces, units), List.of(masses(pieces, units))));
+    }
     return new Page(blocks);
+  }
+
+  private static String summary(List<Mass> pieces, Units units) {
+    double kilograms = pieces.stream().mapToDouble(Mass::kilograms).sum();
+    return "and the frame itself: "
+        + units.show(Kind.MASS, kilograms)
+        + " in "
+        + pieces.size()
+        + " pieces";
   }
 
   private static String summary(Vehicle vehicle, Units units) {
@@ -39,12 +53,20 @@ final class VehiclePage {
         + " front, "
         + length(vehicle.track(Axle.REAR), units)
         + " rear. Centre of mass "
-        + length(-centre.x(), units)
+        + about(-centre.x(), units)
         + " behind the front axle, "
-        + length(centre.y(), units)
+        + about(centre.y(), units)
         + " to the left, "
-        + length(centre.z(), units)
+        + about(centre.z(), units)
         + " above the ground.";
+  }
+
+  /** A computed place, as fine as a tape measure reads. */
+  private static String about(double metres, Units units) {
+    double figure = metres / units.scale(Kind.LENGTH).inSi();
+    return Numbers.decimals(figure, units == Units.METRIC ? 0 : 1)
+        + " "
+        + units.scale(Kind.LENGTH).unit();
   }
 
   private static String length(double metres, Units units) {
@@ -73,9 +95,9 @@ final class VehiclePage {
         Numbers.decimals(100 * newtons / vehicle.weight(), 1));
   }
 
-  private static Table masses(Vehicle vehicle, Units units) {
+  private static Table masses(List<Mass> masses, Units units) {
     String unit = units.scale(Kind.LENGTH).unit();
-    List<Row> rows = vehicle.masses().stream().map(mass -> row(mass, units)).toList();
+    List<Row> rows = masses.stream().map(mass -> row(mass, units)).toList();
     return new Table(
         List.of(
             Column.words("mass"),
@@ -92,9 +114,9 @@ final class VehiclePage {
     return Row.of(
         mass.name(),
         units.scale(Kind.MASS).number(mass.kilograms(), 4),
-        Numbers.place(mass.at().x(), units),
-        Numbers.place(mass.at().y(), units),
-        Numbers.place(mass.at().z(), units),
+        Numbers.dimension(mass.at().x(), units),
+        Numbers.dimension(mass.at().y(), units),
+        Numbers.dimension(mass.at().z(), units),
         Numbers.decimals(mass.amplification(), 2),
         String.join(", ", mass.carriers()));
   }

@@ -8,10 +8,12 @@ import rungwork.quantity.Units;
  * checked, which {@link #line} sees to.
  *
  * @param outcome the chosen candidate's
+ * @param equallyHeavy how many eligible candidates weigh the same, itself included; it leaves the
+ *     frame the stiffest of them
  * @param eligible how many candidates were eligible
  * @param compared how many were compared
  */
-public record Choice(Outcome.Assessed outcome, int eligible, int compared) {
+public record Choice(Outcome.Assessed outcome, int equallyHeavy, int eligible, int compared) {
   /**
    * The choice, its reason, and what was not checked, in one line.
    *
@@ -26,7 +28,9 @@ public record Choice(Outcome.Assessed outcome, int eligible, int compared) {
         + eligible
         + " of "
         + compared
-        + " candidates eligible); the frame "
+        + " candidates eligible"
+        + (equallyHeavy > 1 ? "; the stiffest of " + equallyHeavy + " equally heavy" : "")
+        + "); the frame "
         + outcome.frame().verdictLine();
   }
 

@@ -97,9 +97,20 @@ public final class Comparison {
         assessed().stream().filter(o -> o.standing() == Outcome.Standing.ELIGIBLE).toList();
     return eligible.stream()
         .min(
-            Comparator.comparingDouble(Outcome.Assessed::mass)
+            Comparator.comparingLong(Comparison::grams)
                 .thenComparing(outcome -> -outcome.torsionalStiffness()))
-        .map(outcome -> new Choice(outcome, eligible.size(), outcomes.size()));
+        .map(
+            outcome ->
+                new Choice(outcome, asHeavy(outcome, eligible), eligible.size(), outcomes.size()));
+  }
+
+  private static int asHeavy(Outcome.Assessed chosen, List<Outcome.Assessed> eligible) {
+    return (int) eligible.stream().filter(one -> grams(one) == grams(chosen)).count();
+  }
+
+  /** Frames that differ by less than a gram weigh the same. */
+  private static long grams(Outcome.Assessed outcome) {
+    return Math.round(outcome.mass() * 1000);
   }
 
   /**

@@ -34,6 +34,7 @@ public final class Vehicle {
   private final double wheelbase;
   private final double frontRollShare;
   private final List<Mass> masses;
+  private final List<Mass> frameMasses;
   private final List<Wheel> wheels;
   private final List<Seat> seats;
 
@@ -42,6 +43,7 @@ public final class Vehicle {
     wheelbase = from.wheelbase;
     frontRollShare = from.frontRollShare;
     masses = List.copyOf(from.masses.values());
+    frameMasses = List.of();
     wheels = List.copyOf(from.wheels());
     seats = List.copyOf(from.seats);
     refuseLiftedAxle();
@@ -53,7 +55,8 @@ public final class Vehicle {
     wheelbase = bare.wheelbase;
     frontRollShare = bare.frontRollShare;
     List<Mass> all = new ArrayList<>(bare.masses);
-    all.addAll(ladder.masses());
+    frameMasses = List.copyOf(ladder.masses());
+    all.addAll(frameMasses);
     masses = List.copyOf(all);
     wheels = bare.wheels;
     seats = bare.seats;
@@ -130,6 +133,15 @@ public final class Vehicle {
    */
   public List<Mass> masses() {
     return masses;
+  }
+
+  /**
+   * Those of the masses that are pieces of the frame itself.
+   *
+   * @return the masses that {@link #on(Ladder)} added; none before
+   */
+  public List<Mass> frameMasses() {
+    return frameMasses;
   }
 
   /**

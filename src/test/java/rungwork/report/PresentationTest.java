@@ -158,7 +158,17 @@ class PresentationTest {
     assertTrue(text.contains("front axle"));
     assertTrue(text.contains("rear right wheel"));
     assertTrue(text.contains("behind the front axle"));
-    assertTrue(text.contains("battery           180.0  -1100.00     0.00  420.00"), text);
+    assertTrue(text.contains("battery           180.0   -1100       0     420"), text);
+  }
+
+  @Test
+  void the_frame_s_own_pieces_are_folded_into_one_line_with_their_sum() {
+    Page page = page(Curlew.vehicle().on(Curlew.ladder()), Units.METRIC);
+    String pieces = " in " + Curlew.ladder().masses().size() + " pieces";
+    assertTrue(page.text().contains("and the frame itself: "), page.text());
+    assertTrue(page.text().contains(pieces), page.text());
+    assertFalse(page.text().contains("left rail 1"), page.text());
+    assertTrue(page.html().contains("left rail 1"));
   }
 
   @Test

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import rungwork.check.CheckSheet;
 import rungwork.fault.ModelException;
 import rungwork.fault.SolveException;
+import rungwork.frame.Stock;
 import rungwork.quantity.Units;
 import rungwork.study.Outcome.Standing;
 import tech.tablesaw.api.Table;
@@ -34,6 +35,20 @@ class ComparisonTest {
     assertEquals(5, choice.compared());
     assertEquals(Standing.ELIGIBLE, outcome("heavy").standing());
     assertTrue(choice.outcome().mass() < ((Outcome.Assessed) outcome("heavy")).mass());
+  }
+
+  @Test
+  void of_equally_heavy_candidates_the_stiffest_is_the_choice_and_the_line_says_so() {
+    Stock standing = new Stock(Curlew.tube(60, 40).section(), Curlew.STEEL);
+    Stock lying = new Stock(standing.section().turned(), Curlew.STEEL);
+    List<Candidate> two =
+        List.of(new Candidate("lying", lying), new Candidate("standing", standing));
+    Choice choice = Comparison.of(PART, two, Curlew::assess).lightest().orElseThrow();
+    assertEquals(2, choice.equallyHeavy());
+    assertTrue(choice.toString().contains("; the stiffest of 2 equally heavy)"), choice.toString());
+    assertTrue(
+        Comparison.of(PART, two, Curlew::assess).assessed().stream()
+            .allMatch(one -> one.torsionalStiffness() <= choice.outcome().torsionalStiffness()));
   }
 
   @Test
