@@ -8,7 +8,7 @@ import rungwork.quantity.Units;
 final class DiagramPanel {
   private static final double WIDTH = 360;
   private static final double GAP = 70;
-  private static final double PITCH = 138;
+  private static final double PITCH = 154;
   private static final double HEIGHT = 38;
   private static final int LAST_ROW = 2;
 

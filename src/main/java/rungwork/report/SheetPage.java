@@ -111,22 +111,37 @@ final class SheetPage {
             Column.sentence("what"),
             Numbers.column("demand", kind, units),
             Numbers.column("capacity", kind, units));
-    return List.of(new Table(columns, checks.stream().map(check -> row(check, kind)).toList()));
+    List<Basis> bases = checks.stream().map(Check::basis).distinct().toList();
+    List<Row> rows = checks.stream().map(check -> row(check, kind, bases)).toList();
+    return List.of(new Table(columns, rows), new Block.Remarks(legend(bases)));
   }
 
-  private Row row(Check check, Optional<Kind> kind) {
+  /** Each basis once, by the letter that the rows refer to. */
+  private static List<String> legend(List<Basis> bases) {
+    return bases.stream()
+        .map(
+            basis ->
+                letter(bases, basis)
+                    + " ("
+                    + basis.limitState().name().toLowerCase(Locale.ROOT)
+                    + "): "
+                    + basis.factors())
+        .toList();
+  }
+
+  private static String letter(List<Basis> bases, Basis basis) {
+    return "basis " + (char) ('a' + bases.indexOf(basis));
+  }
+
+  private Row row(Check check, Optional<Kind> kind, List<Basis> bases) {
     return Row.of(
             Numbers.cell(check.verdict()),
             Cell.of(check.part()),
             Cell.of(check.what()),
             Cell.of(number(check, Verdict.Measured::demand, kind)),
             Cell.of(number(check, Verdict.Measured::capacity, kind)))
-        .noting("under " + check.loadCase(), check.where(), basis(check.basis()))
+        .noting("under " + check.loadCase(), check.where() + "; " + letter(bases, check.basis()))
         .folding(Working.lines(check, units));
-  }
-
-  private static String basis(Basis basis) {
-    return "basis (" + basis.limitState().name().toLowerCase(Locale.ROOT) + "): " + basis.factors();
   }
 
   private String number(

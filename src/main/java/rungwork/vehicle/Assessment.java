@@ -215,9 +215,13 @@ public final class Assessment {
         "Frame: flat, on the centroid lines of rails and crossmembers; mounts on rigid arms;"
             + " crossmembers reach from line to line.");
     lines.add(
-        "Joints between crossmembers and rails: run "
-            + String.join("; ", ladder.joints().stream().map(Joints::words).toList())
-            + "; the worst counts.");
+        "Joints between crossmembers and rails: run in "
+            + ladder.joints().size()
+            + " ways: all rigid; the torsion of all crossmembers let go at either end"
+            + (ladder.crossmembers().size() > 1
+                ? "; each crossmember in turn letting go both bendings and, at either end, torsion"
+                : "")
+            + ". The worst counts.");
     lines.add(
         "Masses: a mass on several mounts is shared like a rigid body on equal springs; in an"
             + " impact also all on the foremost and all on the rearmost; sideways, and in driving,"
