@@ -1,7 +1,9 @@
 package rungwork.quantity;
 
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.Map;
+import java.util.Set;
 import javax.measure.Quantity;
 import rungwork.fault.Scale;
 
@@ -13,6 +15,12 @@ public enum Units {
   INCH_POUND(inchPound());
 
   private static final int DIGITS = 4;
+
+  /** A force, moment or stress below this [N, N·m, Pa] is rounding of double numbers. */
+  private static final double NOTHING = 1e-6;
+
+  private static final Set<Kind> LOADS = EnumSet.of(Kind.FORCE, Kind.MOMENT, Kind.STRESS);
+
   private final Map<Kind, Scale> scales;
 
   Units(Map<Kind, Scale> scales) {
@@ -30,14 +38,16 @@ public enum Units {
   }
 
   /**
-   * A number with its unit, four significant digits.
+   * A number with its unit, four significant digits; a millionth of a newton, newton metre or
+   * pascal is nothing.
    *
    * @param kind what the number measures
    * @param si the value in SI units
    * @return for example {@code 12.40 kN}
    */
   public String show(Kind kind, double si) {
-    return scale(kind).show(si, DIGITS);
+    boolean nothing = LOADS.contains(kind) && Math.abs(si) < NOTHING;
+    return scale(kind).show(nothing ? 0 : si, DIGITS);
   }
 
   /**

@@ -65,4 +65,11 @@ class UnitsTest {
     assertEquals("3 g", Units.METRIC.show(Quantities.g(3)));
     assertEquals("1000 N·m/deg", Units.METRIC.show(Quantities.Nmpdeg(1000)));
   }
+
+  @Test
+  void rounding_noise_in_loads_shows_as_nothing() {
+    assertEquals("0 kN", Units.METRIC.show(Kind.FORCE, -6.0e-14));
+    assertEquals("0 kN·m", Units.METRIC.show(Kind.MOMENT, 9e-7));
+    assertEquals("2.000e-9 kN", Units.METRIC.show(Kind.FORCE, 2e-6));
+  }
 }
