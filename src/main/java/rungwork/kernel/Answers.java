@@ -57,6 +57,17 @@ final class Answers {
     return content;
   }
 
+  /** A bundle with the id by which clients find it again, if it has one. */
+  static JsonObject display(MimeBundle bundle, String id) {
+    JsonObject content = bundle(bundle);
+    JsonObject passing = new JsonObject();
+    if (!id.isEmpty()) {
+      passing.addProperty("display_id", id);
+    }
+    content.add("transient", passing);
+    return content;
+  }
+
   static JsonObject failure(CellOutput.Failure failure) {
     JsonArray trace = new JsonArray();
     failure.trace().forEach(trace::add);

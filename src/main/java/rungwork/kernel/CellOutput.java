@@ -22,8 +22,22 @@ public sealed interface CellOutput {
    * A value shown in the middle of a cell.
    *
    * @param bundle its forms
+   * @param id the name under which it can be replaced later; empty if it stays as it is
    */
-  record Display(MimeBundle bundle) implements CellOutput {}
+  record Display(MimeBundle bundle, String id) implements CellOutput {
+    /** A value that stays as it is. */
+    public Display(MimeBundle bundle) {
+      this(bundle, "");
+    }
+  }
+
+  /**
+   * Replaces every value that was shown under the id, in whichever cell; without one, nothing.
+   *
+   * @param bundle the new forms
+   * @param id the name under which the values were shown
+   */
+  record Update(MimeBundle bundle, String id) implements CellOutput {}
 
   /**
    * The value of the cell's last expression.

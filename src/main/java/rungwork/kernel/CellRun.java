@@ -188,6 +188,8 @@ final class CellRun {
               .map(name -> CompileError.unresolved(name, declaration.source()))
               .toList();
     }
-    return words.notCompiled(place, errors);
+    NearName near = new NearName(new CodeHelp(session.shell().sourceCodeAnalysis()));
+    return words.notCompiled(
+        place, errors.stream().map(error -> near.hinted(error, snippet.source())).toList());
   }
 }

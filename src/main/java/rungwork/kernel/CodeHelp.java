@@ -114,7 +114,10 @@ public final class CodeHelp {
           return Readiness.INCOMPLETE;
         case UNKNOWN:
           return Readiness.INVALID;
-        case COMPLETE, COMPLETE_WITH_SEMI:
+        case COMPLETE, COMPLETE_WITH_SEMI: // it ends here; whether it is Java, the parser says
+          if (!Syntax.isJava(info.source())) {
+            return Readiness.INVALID;
+          }
           rest = info.remaining();
           break;
         default:

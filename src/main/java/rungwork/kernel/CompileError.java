@@ -32,6 +32,12 @@ record CompileError(String message, int start, int end) {
     return new CompileError("cannot find " + dependency, start, start + name.length());
   }
 
+  /** This error with a question after the message's first line. */
+  CompileError didYouMean(String name) {
+    String asked = summary() + "; did you mean " + name + "?";
+    return new CompileError(asked + message.substring(summary().length()), start, end);
+  }
+
   /** The first line of the message. */
   String summary() {
     return message.lines().findFirst().orElse("");

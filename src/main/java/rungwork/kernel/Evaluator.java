@@ -143,13 +143,32 @@ public final class Evaluator implements AutoCloseable {
 
   /** Shows a value now, among the outputs of the cell whose thread asks for it. */
   public void display(Object value) {
+    display(value, "");
+  }
+
+  /** Shows a value as {@link #display(Object)} does, under an id by which it can be replaced. */
+  public void display(Object value, String id) {
+    MimeBundle bundle = bundle(value);
+    put(new CellOutput.Display(bundle, id), bundle);
+  }
+
+  /** Replaces every value that was shown under the id, in whichever cell. */
+  public void update(Object value, String id) {
+    MimeBundle bundle = bundle(value);
+    put(new CellOutput.Update(bundle, id), bundle);
+  }
+
+  private MimeBundle bundle(Object value) {
     MimeBundle bundle = setup.displays().bundle(value);
     setup.shown().accept(value);
+    return bundle;
+  }
+
+  /** A thread that belongs to no cell prints instead. */
+  private void put(CellOutput output, MimeBundle bundle) {
     router
         .current()
-        .ifPresentOrElse(
-            outputs -> outputs.put(new CellOutput.Display(bundle)),
-            () -> System.out.println(bundle.text()));
+        .ifPresentOrElse(cell -> cell.put(output), () -> System.out.println(bundle.text()));
   }
 
   /** Takes away what the cell of this thread has put out so far. */

@@ -77,7 +77,15 @@ final class Executions {
     if (output instanceof CellOutput.Text text) {
       wire.publish(request, MessageType.PUBLISH_STREAM, Answers.text(text));
     } else if (output instanceof CellOutput.Display display) {
-      wire.publish(request, MessageType.PUBLISH_DISPLAY_DATA, Answers.bundle(display.bundle()));
+      wire.publish(
+          request,
+          MessageType.PUBLISH_DISPLAY_DATA,
+          Answers.display(display.bundle(), display.id()));
+    } else if (output instanceof CellOutput.Update update) {
+      wire.publish(
+          request,
+          MessageType.PUBLISH_UPDATE_DISPLAY_DATA,
+          Answers.display(update.bundle(), update.id()));
     } else if (output instanceof CellOutput.Result result) {
       JsonObject content = Answers.bundle(result.bundle());
       content.addProperty("execution_count", cell.count());

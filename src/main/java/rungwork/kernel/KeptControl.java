@@ -16,11 +16,14 @@ import jdk.jshell.execution.LocalExecutionControl;
 final class KeptControl extends LocalExecutionControl {
   private static final InheritableThreadLocal<Work> WORK = new InheritableThreadLocal<>();
 
+  private static final long WAITS_WITHIN_NANOSECONDS = 1_000_000_000;
+
   private Kept last = Kept.NOTHING;
 
   /** What is run, and what became of it. */
   private static final class Work {
     private final Call call;
+    private final Thread waiter = Thread.currentThread();
     private volatile Kept kept = Kept.STOPPED;
 
     private Work(Call call) {
@@ -89,6 +92,7 @@ final class KeptControl extends LocalExecutionControl {
   /** The static method that the JDK's control runs; it returns nothing that would need a text. */
   public static void perform() throws Throwable {
     Work work = WORK.get();
+    letItWait(work.waiter);
     try {
       work.kept = new Kept.Value(work.call.call());
     } catch (InvocationTargetException e) {
@@ -97,6 +101,18 @@ final class KeptControl extends LocalExecutionControl {
     } catch (Throwable e) {
       work.kept = Kept.thrown(e);
       throw e;
+    }
+  }
+
+  /**
+   * The JDK's control starts this thread, then waits for every thread that it finds in the group. A
+   * thread that the snippet starts and leaves running must not be found, so the snippet begins only
+   * when the control waits.
+   */
+  private static void letItWait(Thread waiter) {
+    long latest = System.nanoTime() + WAITS_WITHIN_NANOSECONDS;
+    while (waiter.getState() != Thread.State.WAITING && System.nanoTime() < latest) {
+      Thread.onSpinWait();
     }
   }
 

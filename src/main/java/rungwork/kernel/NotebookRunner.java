@@ -7,7 +7,9 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Runs a notebook without Jupyter: a file in the notebook format 4 goes in; the executed notebook
@@ -38,6 +40,7 @@ public final class NotebookRunner {
     CellEnd end = CellEnd.FINISHED;
     String remark = "";
     int count = 0;
+    List<Ran> ran = new ArrayList<>();
     for (JsonObject cell : notebook.codeCells()) {
       notebook.clear(cell);
       if (end != CellEnd.FINISHED || notebook.source(cell).isBlank()) {
@@ -46,13 +49,46 @@ public final class NotebookRunner {
       count++;
       List<CellOutput> outputs = Collections.synchronizedList(new ArrayList<>());
       end = evaluator.run(new Cell(count, notebook.source(cell)), limit, outputs::add);
-      notebook.fill(cell, count, List.copyOf(outputs));
+      ran.add(new Ran(cell, count, outputs));
       if (end == CellEnd.FAILED && notebook.mayFail(cell)) {
         end = CellEnd.FINISHED;
       }
       remark = end == CellEnd.FINISHED ? count + " cells ran" : remark(count, outputs);
     }
+    fill(notebook, ran);
     return written(notebook, folder, end, remark);
+  }
+
+  /** A cell that ran, with its count and outputs. */
+  private record Ran(JsonObject cell, int count, List<CellOutput> outputs) {}
+
+  /** A value shown under an id shows as the latest of that id, as in Jupyter. */
+  private static void fill(NotebookFile notebook, List<Ran> ran) {
+    Map<String, MimeBundle> latest = new HashMap<>();
+    for (Ran each : ran) {
+      for (CellOutput output : List.copyOf(each.outputs())) {
+        if (output instanceof CellOutput.Display display) {
+          latest.put(display.id(), display.bundle());
+        } else if (output instanceof CellOutput.Update update) {
+          latest.put(update.id(), update.bundle());
+        }
+      }
+    }
+    latest.remove("");
+    for (Ran each : ran) {
+      List<CellOutput> outputs =
+          List.copyOf(each.outputs()).stream()
+              .filter(output -> !(output instanceof CellOutput.Update))
+              .map(output -> renewed(output, latest))
+              .toList();
+      notebook.fill(each.cell(), each.count(), outputs);
+    }
+  }
+
+  private static CellOutput renewed(CellOutput output, Map<String, MimeBundle> latest) {
+    return output instanceof CellOutput.Display display
+        ? new CellOutput.Display(latest.getOrDefault(display.id(), display.bundle()), display.id())
+        : output;
   }
 
   private NotebookRun written(NotebookFile notebook, Path folder, CellEnd end, String remark)

@@ -7,6 +7,8 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ForkJoinWorkerThread;
 import java.util.concurrent.ScheduledExecutorService;
@@ -26,16 +28,22 @@ final class OutputRouter implements AutoCloseable {
   private final PrintStream err = System.err;
   private final ScheduledExecutorService flusher =
       Executors.newSingleThreadScheduledExecutor(OutputRouter::daemon);
+  private final Set<CellOutputs> printed = ConcurrentHashMap.newKeySet();
   private volatile Optional<CellOutputs> running = Optional.empty();
 
   OutputRouter() {
     System.setOut(new PrintStream(new Routed(CellOutput.OUT, out), true, StandardCharsets.UTF_8));
     System.setErr(new PrintStream(new Routed(CellOutput.ERR, err), true, StandardCharsets.UTF_8));
     flusher.scheduleWithFixedDelay(
-        () -> running.ifPresent(CellOutputs::flush),
-        FLUSH_EVERY_MILLISECONDS,
-        FLUSH_EVERY_MILLISECONDS,
-        TimeUnit.MILLISECONDS);
+        this::passOn, FLUSH_EVERY_MILLISECONDS, FLUSH_EVERY_MILLISECONDS, TimeUnit.MILLISECONDS);
+  }
+
+  /** Also what threads print whose cell is over. */
+  private void passOn() {
+    for (CellOutputs each : printed) {
+      printed.remove(each); // before: what is printed from here on enters it again
+      each.flush();
+    }
   }
 
   private static Thread daemon(Runnable work) {
@@ -89,6 +97,7 @@ final class OutputRouter implements AutoCloseable {
       Optional<CellOutputs> cell = current();
       if (cell.isPresent()) {
         cell.get().print(stream, Arrays.copyOfRange(bytes, from, from + length), length);
+        printed.add(cell.get());
       } else {
         super.out.write(bytes, from, length);
       }

@@ -54,8 +54,8 @@ final class Requests {
     Executions.Outcome outcome = executions.run(request);
     boolean stops = request.getContent().shouldStopOnError() && outcome.end() != CellEnd.FINISHED;
     List<Message<?>> dropped = stops ? wire.shell().waiting() : List.of();
+    idle(request); // before the reply: whoever holds the reply has everything else
     reply(wire.shell(), request, outcome.reply());
-    idle(request);
     for (Message<?> next : dropped) {
       if (next.getContent() instanceof ExecuteRequest) {
         busy(next);

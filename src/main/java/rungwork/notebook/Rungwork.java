@@ -1,6 +1,7 @@
 package rungwork.notebook;
 
 import java.util.Optional;
+import rungwork.fault.ModelException;
 import rungwork.kernel.Evaluator;
 import rungwork.quantity.Units;
 
@@ -46,6 +47,32 @@ public final class Rungwork {
    */
   public static void display(Object value) {
     SESSION.cells.ifPresentOrElse(cells -> cells.display(value), () -> System.out.println(value));
+  }
+
+  /**
+   * Shows a value here under an id, so that {@link #update} can replace it later; outside a
+   * notebook its text is printed.
+   *
+   * @param id any name; a value shown under the same name before shows as this one from now on
+   * @param value anything
+   */
+  public static void display(String id, Object value) {
+    if (id.isEmpty()) {
+      throw new ModelException("id of a displayed value is empty; give it a name");
+    }
+    SESSION.cells.ifPresentOrElse(
+        cells -> cells.display(value, id), () -> System.out.println(value));
+  }
+
+  /**
+   * Replaces what was shown under an id, in whichever cell; outside a notebook its text is printed.
+   *
+   * @param id the name that was given to {@link #display(String, Object)}
+   * @param value what shows from now on
+   */
+  public static void update(String id, Object value) {
+    SESSION.cells.ifPresentOrElse(
+        cells -> cells.update(value, id), () -> System.out.println(value));
   }
 
   /** Takes away what the running cell has put out so far. */

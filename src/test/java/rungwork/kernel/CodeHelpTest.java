@@ -78,6 +78,10 @@ class CodeHelpTest {
     assertEquals(Readiness.COMPLETE, help.readiness("// nothing"));
     assertEquals(Readiness.INCOMPLETE, help.readiness("int a() {"));
     assertEquals(Readiness.INVALID, help.readiness("1 + ) 2"));
+    assertEquals(Readiness.INVALID, help.readiness("int int = 3;"));
+    assertEquals(Readiness.INVALID, help.readiness("int a = 1;\nclass 3 {}"));
+    assertEquals(Readiness.COMPLETE, help.readiness("import java.util.*;\nnobody(1)"));
+    assertEquals(Readiness.COMPLETE, help.readiness("for (int i = 0; i < 3; i++) { }"));
   }
 
   @Test

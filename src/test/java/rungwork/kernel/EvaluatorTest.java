@@ -321,10 +321,54 @@ public class EvaluatorTest {
 
     private Hook() {}
 
+    /** The evaluator of this test. */
+    public static Evaluator target() {
+      return target;
+    }
+
     /** Shows the value. */
     public static void display(Object value) {
       target.display(value);
     }
+  }
+
+  @Test
+  void a_name_that_is_nearly_right_gets_a_hint() {
+    run("int crossMember = 3;\nclass Sidebeam { static int foldedChannel() { return 1; } }");
+    String hint = "cannot find symbol; did you mean ";
+    assertEquals(hint + "foldedChannel?", failed("Sidebeam.foldedChanel()").message());
+    assertEquals(hint + "crossMember?", failed("1 + crosMember").message());
+    assertEquals(hint + "Sidebeam?", failed("new Sidebeem()").message());
+    assertEquals("cannot find symbol", failed("entirelyElsewhere + 1").message());
+    String inside = failed("int area() { return crossMembre * 2; }").message();
+    assertEquals("cannot find variable crossMembre; did you mean crossMember?", inside);
+  }
+
+  @Test
+  void what_a_thread_prints_after_its_cell_is_over_goes_to_that_cell() throws Exception {
+    List<CellOutput> first = Collections.synchronizedList(new ArrayList<>());
+    String leaves =
+        "new Thread(() -> { try { Thread.sleep(3000); } catch (InterruptedException e) { }"
+            + " System.out.println(\"late\"); }).start();";
+    long begun = System.nanoTime();
+    assertEquals(CellEnd.FINISHED, evaluator.run(new Cell(7, leaves), LIMIT, first::add));
+    assertEquals("2", result("1 + 1"));
+    assertTrue(System.nanoTime() - begun < 2_900_000_000L, "the next cell waited for the thread");
+    for (int i = 0; i < 100 && first.isEmpty(); i++) {
+      Thread.sleep(50);
+    }
+    assertEquals(List.of(new CellOutput.Text(CellOutput.OUT, "late\n")), first);
+    assertEquals(1, outputs.size());
+  }
+
+  @Test
+  void a_value_shown_under_an_id_is_replaced_under_it() {
+    Hook.target = evaluator;
+    String hook = "rungwork.kernel.EvaluatorTest.Hook";
+    run(hook + ".target().display(720, \"mass\");");
+    assertEquals(List.of(new CellOutput.Display(MimeBundle.text("720"), "mass")), outputs);
+    run(hook + ".target().update(710, \"mass\");");
+    assertEquals(List.of(new CellOutput.Update(MimeBundle.text("710"), "mass")), outputs);
   }
 
   @Test

@@ -48,6 +48,7 @@ class NotebookRunnerTest {
     EvaluatorSetup setup =
         new EvaluatorSetup(List.of("import java.util.*;"), displays, List.of(), value -> {});
     try (Evaluator evaluator = new Evaluator(setup)) {
+      EvaluatorTest.Hook.target = evaluator;
       PageStyle style = new PageStyle(".own { color: #123456 }", "the <i>footer</i>");
       return new NotebookRunner(evaluator, style, Duration.ofSeconds(2))
           .run(file, folder.resolve("out"));
@@ -89,6 +90,18 @@ class NotebookRunnerTest {
     cells(run).forEach(cell -> ids.add(cell.getAsJsonObject().get("id").getAsString()));
     assertEquals(3, ids.size());
     assertTrue(Files.readString(run.notebook()).contains("\"nbformat_minor\": 5"));
+  }
+
+  @Test
+  void a_value_shown_under_an_id_shows_as_the_latest_of_that_id() throws IOException {
+    String cells = "rungwork.kernel.EvaluatorTest.Hook.target()";
+    NotebookRun run =
+        run(cells + ".display(720, \"mass\");", cells + ".update(710, \"mass\");", "1 + 1");
+    assertTrue(run.complete(), run::remark);
+    JsonObject shown = output(run, 0, 0);
+    assertEquals("display_data", shown.get("output_type").getAsString());
+    assertEquals("[\"710\"]", shown.getAsJsonObject("data").get("text/plain").toString());
+    assertEquals(0, cells(run).get(1).getAsJsonObject().getAsJsonArray("outputs").size());
   }
 
   @Test

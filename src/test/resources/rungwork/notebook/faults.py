@@ -88,6 +88,53 @@ class Faults(unittest.TestCase):
         self.assertIn("[output cut here", self.text(outputs))
         self.survives()
 
+    def test_a_displayed_value_is_replaced_under_its_id(self):
+        _, first = self.run_cell('Rungwork.display("mass", 720);')
+        _, second = self.run_cell('Rungwork.update("mass", 710);')
+        kinds = [m["msg_type"] for m in first + second if m["msg_type"] != "execute_input"]
+        self.assertEqual(["display_data", "update_display_data"], kinds)
+        for message, text in (first[-1], "720"), (second[-1], "710"):
+            self.assertEqual({"display_id": "mass"}, message["content"]["transient"])
+            self.assertEqual(text, message["content"]["data"]["text/plain"])
+
+    def test_a_thread_left_running_prints_to_its_own_cell(self):
+        request = self.start(
+            "new Thread(() -> { try { Thread.sleep(4000); } catch (InterruptedException e) { }"
+            ' System.out.println("late"); }).start();'
+        )
+        begun = time.time()
+        self.finish(request)
+        self.survives()
+        self.assertLess(time.time() - begun, 3.9)
+        while True:
+            message = self.client.get_iopub_msg(timeout=10)
+            if message["msg_type"] == "stream":
+                break
+        self.assertEqual("late\n", message["content"]["text"])
+        self.assertEqual(request, message["parent_header"]["msg_id"])
+
+    def history(self, **how):
+        request = self.client.history(**how)
+        while True:
+            reply = self.client.get_shell_msg(timeout=10)
+            if reply["parent_header"].get("msg_id") == request:
+                return [tuple(row[1:]) for row in reply["content"]["history"]]
+
+    def test_history_by_tail_range_and_search(self):
+        for code in ("6 * 7", "6 * 8", "6 * 7", '"x"'):
+            self.run_cell(code)
+        tail = dict(raw=True, output=False, hist_access_type="tail")
+        self.assertEqual([(4, "6 * 7"), (5, '"x"')], self.history(n=2, **tail))
+        ranged = dict(raw=True, hist_access_type="range", session=0, start=2, stop=4)
+        self.assertEqual([(2, "6 * 7"), (3, "6 * 8")], self.history(output=False, **ranged))
+        self.assertEqual(
+            [(2, ["6 * 7", "42"]), (3, ["6 * 8", "48"])],
+            [(count, list(pair)) for count, pair in self.history(output=True, **ranged)],
+        )
+        search = dict(raw=True, output=False, hist_access_type="search", pattern="6 * ?", n=10)
+        self.assertEqual(3, len(self.history(**search)))
+        self.assertEqual([(3, "6 * 8"), (4, "6 * 7")], self.history(unique=True, **search))
+
     def test_a_class_defined_anew_and_odd_text(self):
         self.run_cell("record Tube(int width) {}\nvar tube = new Tube(3);")
         reply, _ = self.run_cell("record Tube(int width, int wall) {}\nnew Tube(1, 2).wall()")
