@@ -1,24 +1,45 @@
 /**
- * How a load gets from the tyre to the rail: suspension links, mounts, and their chain of joints,
- * weakest first.
- *
- * <p>This room holds no types yet: a wheel's load enters the frame where the vehicle says, and the
- * links between are not checked. What will live here follows a load through its links as a chain of
- * joints and members, each with its own {@link rungwork.check.Check}.
- *
- * <p>Conventions for what comes:
- *
- * <ul>
- *   <li>Vehicle axes as in ISO 8855: x forward, y to the left, z up [m]; forces [N], moments [N·m].
- *   <li>A link with a joint at both ends carries force along its line only; tension is positive.
- *   <li>A chain ranks its parts only where limit state and basis are the same; parts on another
- *       basis, and parts not checked, stand beside the order, not in it.
- * </ul>
+ * How a load gets from the tyre to the rail: suspension members by equilibrium, and mounts as
+ * chains of joints, weakest first.
  *
  * <pre>
- *   tyre -- hub -- link -- rod end -- bolt -- tab -- weld -- tube wall -- rail
- *          each part: demand / capacity; the largest is the weakest of its basis
+ *                       mounts            ball joints
+ *   rail  [fore] o-----------------\
+ *                |   upper arm      o---|upright|
+ *   rail  [aft]  o-----------------/    |       |
+ *   rack  [  ]   o------ tie rod -------o  hub  |( wheel
+ *   rail  [fore] o-----------------\    |       |
+ *                |   lower arm  s   o---|       |
+ *   rail  [aft]  o-----------------/        contact with the ground
+ *                    s: spring, to its own mount
  * </pre>
+ *
+ * <p>A {@link rungwork.loadpath.Corner} has as many unknown forces as equilibrium has equations:
+ * six for the upright and six for each arm. One that moves is refused and its motion named; one
+ * with more members than equations is refused; one that is hardly held is named among the
+ * assumptions.
+ *
+ * <p><b>Conventions.</b> Vehicle axes as in ISO 8855: x forward, y to the left, z up [m]; forces
+ * [N], moments [N·m]. A bar's tension is positive. A mount's force is what the suspension pushes on
+ * the frame. Where two pivots share a thrust along their axis, statics cannot say how: each is
+ * asked with none and with all of it; the ladder gets half at each.
+ *
+ * <p><b>Order.</b> A chain ranks its parts only where limit state and factors are the same; what
+ * was not checked stands beside the order.
+ *
+ * <p><b>Left out:</b> movement of the suspension under load, resistance of rubber bushes to
+ * turning, roll bars, toe and camber of a wheel braked inboard, an axle that joins two wheels, the
+ * strength of arms and links, brackets on two faces of a tube, braces between mounts, belt
+ * anchorages, repeated load, the pages and pictures of a mount.
+ *
+ * <p>Reading order: {@link rungwork.loadpath.SuspensionMember}, {@link rungwork.loadpath.Hub},
+ * {@link rungwork.loadpath.Corner}, {@link rungwork.loadpath.CornerForces}, {@link
+ * rungwork.loadpath.MountForce}; {@link rungwork.loadpath.WheelCase}, {@link
+ * rungwork.loadpath.Suspension}; {@link rungwork.loadpath.Face}, {@link
+ * rungwork.loadpath.MountChain}, {@link rungwork.loadpath.ChainSheet}. Inside, a {@code Reaction}
+ * is a force of unknown size on a known line, and {@code Statics} finds them all.
+ *
+ * <p>Sources: equilibrium of rigid bodies; the least resisted motion by virtual work.
  *
  * <p>This room must not know impact.
  */

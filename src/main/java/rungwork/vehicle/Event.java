@@ -4,6 +4,7 @@ import static rungwork.quantity.Quantities.si;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.function.UnaryOperator;
 import javax.measure.Quantity;
 import javax.measure.quantity.Acceleration;
 import rungwork.check.DesignFactor;
@@ -325,6 +326,24 @@ public record Event(String name, String source, List<String> assumptions, Kind k
   private static Event driving(String name, String source, String assumption, Scene scene) {
     List<String> assumptions = List.of(assumption, AXLES_SHARE, WHEELS_ON_MOUNTS);
     return new Event(name, source, assumptions, Kind.DRIVING, scene);
+  }
+
+  /**
+   * The same event, its wheel forces taken to the frame by another path than equal springs. An
+   * impact is returned as it is: its force does not come through a wheel.
+   *
+   * @param assumption what takes the place of the assumption of equal springs
+   * @param path from the forces on the wheels to forces on the frame that do the same
+   * @return the event
+   */
+  public Event onWheels(String assumption, UnaryOperator<List<AppliedWrench>> path) {
+    if (kind == Kind.IMPACT) {
+      return this;
+    }
+    List<String> assumed =
+        assumptions.stream().map(a -> a.equals(WHEELS_ON_MOUNTS) ? assumption : a).toList();
+    Scene moved = (vehicle, ladder) -> path.apply(scene.on(vehicle, ladder));
+    return new Event(name, source, assumed, kind, moved);
   }
 
   /**

@@ -1,0 +1,182 @@
+package rungwork.loadpath;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static rungwork.quantity.Quantities.MPa;
+import static rungwork.quantity.Quantities.mm;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import rungwork.check.Basis;
+import rungwork.check.Caution;
+import rungwork.check.Check;
+import rungwork.check.LimitState;
+import rungwork.fault.ModelException;
+import rungwork.frame.Wrench;
+import rungwork.joint.Bolt;
+import rungwork.joint.Factors;
+import rungwork.joint.Joint;
+import rungwork.joint.Parts;
+import rungwork.joint.Pivot;
+import rungwork.joint.Tab;
+import rungwork.joint.WeldGroup;
+import rungwork.joint.WeldGroup.Parent;
+import rungwork.joint.WeldGroup.Run;
+import rungwork.joint.WeldGroup.Seam;
+import rungwork.loadpath.Face.Direction;
+
+class MountChainTest {
+  private static final Face FACE =
+      new Face(Corners.at(150, 370, 170), Direction.UP, Direction.LEFT);
+
+  private static WeldGroup weld(String name) {
+    return new WeldGroup(
+        name,
+        Run.bothSides(mm(40), mm(5)),
+        Seam.fillet(mm(3), MPa(490)),
+        Parent.of(Parts.S355, mm(3)));
+  }
+
+  private static MountChain chain(Tab tab) {
+    Pivot bolt = new Pivot("bolt", tab, Bolt.Threads.IN_PLANE, Pivot.Stack.of(mm(1), mm(20)));
+    return new MountChain("lower fore", FACE, List.of(bolt, tab, weld("weld")));
+  }
+
+  private static CornerForces braking() {
+    return Corners.twoArms().under("braking", Wrench.force(-1000, 0, 2000));
+  }
+
+  private static CornerForces bump() {
+    return Corners.twoArms().under("bump", Wrench.force(0, 0, 4000));
+  }
+
+  private static String refused(List<Joint> parts) {
+    return assertThrows(ModelException.class, () -> new MountChain("lower fore", FACE, parts))
+        .getMessage();
+  }
+
+  @Test
+  void every_part_answers_under_every_load_case_and_both_ways_of_sharing_thrust() {
+    ChainSheet sheet = chain(Parts.tab()).under(List.of(bump(), braking()), Factors.ROAD);
+    List<String> cases =
+        sheet.sheet().checks().stream().map(Check::loadCase).distinct().sorted().toList();
+    assertEquals(
+        List.of("braking, thrust on the other pivot", "braking, thrust on this pivot", "bump"),
+        cases);
+    List<String> parts =
+        sheet.sheet().checks().stream().map(Check::part).distinct().sorted().toList();
+    assertEquals(List.of("bolt", "front tab", "weld"), parts);
+  }
+
+  @Test
+  void parts_are_ranked_worst_first_and_within_one_basis_only() {
+    ChainSheet sheet = chain(Parts.tab()).under(List.of(bump(), braking()), Factors.ROAD);
+    Map<Basis, List<Check>> ranked = sheet.ranked();
+    assertTrue(ranked.size() > 1, ranked.keySet().toString());
+    ranked.forEach(
+        (basis, checks) -> {
+          double last = Double.POSITIVE_INFINITY;
+          for (Check check : checks) {
+            assertEquals(basis, check.basis());
+            double utilisation = check.utilisation().orElseThrow();
+            assertTrue(utilisation <= last, basis + ": " + checks);
+            last = utilisation;
+          }
+        });
+    assertTrue(ranked.keySet().stream().noneMatch(b -> b.limitState() == LimitState.PROPORTION));
+  }
+
+  @Test
+  void the_first_of_a_basis_is_the_largest_of_all_checks_made_on_it() {
+    ChainSheet sheet = chain(Parts.tab()).under(List.of(bump(), braking()), Factors.ROAD);
+    sheet
+        .ranked()
+        .forEach(
+            (basis, ranked) -> {
+              double largest =
+                  sheet.sheet().checks().stream()
+                      .filter(check -> check.basis().equals(basis) && check.made())
+                      .mapToDouble(check -> check.utilisation().orElseThrow())
+                      .max()
+                      .orElse(0);
+              assertTrue(ranked.get(0).utilisation().orElseThrow() >= largest);
+            });
+  }
+
+  @Test
+  void the_weakest_is_named_with_its_load_case_and_what_was_not_checked() {
+    String text = chain(Parts.tab()).under(List.of(braking()), Factors.ROAD).weakest();
+    Check first =
+        chain(Parts.tab())
+            .under(List.of(braking()), Factors.ROAD)
+            .ranked()
+            .values()
+            .iterator()
+            .next()
+            .get(0);
+    assertTrue(text.startsWith("weakest: " + first.part() + ", "), text);
+    assertTrue(text.contains(", under braking, thrust on this pivot ("), text);
+    assertTrue(text.contains("not checked: "), text);
+    assertTrue(text.contains("strength of arms and links"), text);
+  }
+
+  @Test
+  void a_sheet_keeps_its_caution() {
+    ChainSheet sheet = chain(Parts.tab()).under(List.of(bump()), Factors.ROAD);
+    assertTrue(sheet.sheet().cautions().contains(Caution.SCREENING));
+  }
+
+  @Test
+  void a_hit_carries_the_stronger_caution() {
+    ChainSheet road = chain(Parts.tab()).under(List.of(bump()), Factors.ROAD);
+    ChainSheet hit = chain(Parts.tab()).under(List.of(bump()), Factors.UNFACTORED);
+    assertTrue(hit.sheet().cautions().contains(Caution.IMPACT));
+    assertEquals(Set.of(Caution.SCREENING), road.sheet().cautions());
+  }
+
+  @Test
+  void a_corner_that_is_hardly_held_is_among_the_assumptions() {
+    SuspensionMember near =
+        SuspensionMember.Bar.toUpright(
+            "tie rod", Corners.mount("rack", -8, 400, 270), Corners.at(-8, 600, 270));
+    Corner corner =
+        new Corner(
+            "front left",
+            Corners.hub(),
+            List.of(Corners.lower(), Corners.upper(), near, Corners.spring(0.6)));
+    ChainSheet sheet =
+        chain(Parts.tab())
+            .under(List.of(corner.under("bump", Wrench.force(0, 0, 4000))), Factors.ROAD);
+    assertTrue(sheet.sheet().assumptions().contains(corner.weakness().orElseThrow()));
+  }
+
+  @Test
+  void the_load_is_proportional_to_the_tyres_force_where_the_rule_is() {
+    Factors factors = Factors.UNFACTORED;
+    Wrench tyre = Wrench.force(0, 0, 2000);
+    Corner corner = Corners.twoArms();
+    double one = tension(chain(Parts.tab()).under(List.of(corner.under("a", tyre)), factors));
+    double two =
+        tension(chain(Parts.tab()).under(List.of(corner.under("a", tyre.times(2))), factors));
+    assertEquals(2 * one, two, 1e-9 * two);
+  }
+
+  private static double tension(ChainSheet sheet) {
+    return sheet.sheet().about("weld").governing().orElseThrow().utilisation().orElseThrow();
+  }
+
+  @Test
+  void a_chain_without_parts_or_cases_is_refused() {
+    assertEquals("mount lower fore has no parts; name what it is made of", refused(List.of()));
+    assertEquals(
+        "mount lower fore has two parts named weld", refused(List.of(weld("weld"), weld("weld"))));
+    MountChain chain = chain(Parts.tab());
+    assertEquals(
+        "mount lower fore is under no load case; give it one at least",
+        assertThrows(ModelException.class, () -> chain.under(List.of(), Factors.ROAD))
+            .getMessage());
+  }
+}
