@@ -28,8 +28,8 @@
  * <p><b>Joints</b> between crossmembers and rails are run rigid and released; see {@link
  * rungwork.vehicle.Joints} for which releases leave a ladder standing.
  *
- * <p><b>Left out:</b> suspension links, kick-ups, the bending of springs, aerodynamic forces, tyre
- * forces that change during an impact, friction at the wall.
+ * <p><b>Left out:</b> suspension links (see the room {@code loadpath}), kick-ups, the bending of
+ * springs, aerodynamic forces, tyre forces that change during an impact, friction at the wall.
  *
  * <p>Axes as in {@link rungwork.frame}: x forward, y to the left, z up, origin on the ground under
  * the middle of the front axle; a station behind the front axle has a negative x. The left rail's
