@@ -1,13 +1,15 @@
 package rungwork.solve;
 
+import java.util.Arrays;
+
 /**
  * A symmetric matrix whose entries farther than the band from the diagonal are zero. Only the lower
- * half is kept, row by row.
+ * half is kept, column by column, so that a column under its diagonal entry lies together.
  */
 final class BandMatrix {
   private final int size;
   private final int band;
-  private final double[] lower;
+  private final double[] columns;
 
   /**
    * A matrix of zeros.
@@ -18,7 +20,7 @@ final class BandMatrix {
   BandMatrix(int size, int band) {
     this.size = size;
     this.band = band;
-    lower = new double[size * (band + 1)];
+    columns = new double[Math.multiplyExact(size, band + 1)];
   }
 
   int size() {
@@ -29,29 +31,23 @@ final class BandMatrix {
     return band;
   }
 
-  /** The entry of row {@code i} and column {@code j}, where i − band ≤ j ≤ i. */
-  double at(int i, int j) {
-    return lower[place(i, j)];
-  }
-
-  /** Replaces an entry of the lower half. */
-  void set(int i, int j, double value) {
-    lower[place(i, j)] = value;
+  /** Sets every entry to zero. */
+  void clear() {
+    Arrays.fill(columns, 0);
   }
 
   /** Adds to an entry; an entry of the upper half is its twin's and is passed over. */
-  void add(int i, int j, double value) {
-    if (j <= i) {
-      lower[place(i, j)] += value;
+  void add(int row, int column, double value) {
+    if (column <= row) {
+      columns[column * (band + 1) + row - column] += value;
     }
   }
 
-  /** The first column of a row that can be non-zero. */
-  int firstColumn(int i) {
-    return Math.max(0, i - band);
-  }
-
-  private int place(int i, int j) {
-    return i * (band + 1) + band + j - i;
+  /**
+   * The entries themselves: column j starts at j·(band + 1) with its diagonal entry, the rows below
+   * follow. What would lie under the last row is never used.
+   */
+  double[] columns() {
+    return columns;
   }
 }

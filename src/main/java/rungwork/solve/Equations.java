@@ -1,6 +1,7 @@
 package rungwork.solve;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import rungwork.fault.SolveException;
 
 /** The stiffness equations of one action, factorised. */
@@ -24,8 +25,9 @@ final class Equations {
     this.action = action;
     number = new int[structure.motions()];
     count = count();
-    factor = new BandFactor(assembled());
-    if (factor.isFree()) {
+    factor = new BandFactor(new BandMatrix(count, band()));
+    assemble(factor.matrix());
+    if (!factor.factorise()) {
       throw new SolveException(
           new Mechanism(structure, motions(factor.freeMotion())).message(action));
     }
@@ -34,7 +36,7 @@ final class Equations {
   private int count() {
     Arrays.fill(number, NONE);
     int next = 0;
-    for (int node = 0; node < structure.nodes().size(); node++) {
+    for (int node : structure.order()) {
       for (int i = 0; i < action.motionsPerNode(); i++) {
         int motion = 6 * node + action.motion(i);
         if (!structure.held(motion)) {
@@ -45,37 +47,41 @@ final class Equations {
     return next;
   }
 
-  private BandMatrix assembled() {
-    int band = structure.members().stream().mapToInt(this::reach).max().orElse(0);
-    BandMatrix matrix = new BandMatrix(count, band);
+  private int band() {
+    return IntStream.range(0, structure.members().size()).map(this::reach).max().orElse(0);
+  }
+
+  private int reach(int member) {
+    int first = Integer.MAX_VALUE;
+    int last = 0;
+    for (int place : structure.places(member)) {
+      if (number[place] != NONE) {
+        first = Math.min(first, number[place]);
+        last = Math.max(last, number[place]);
+      }
+    }
+    return Math.max(0, last - first);
+  }
+
+  private void assemble(BandMatrix matrix) {
     for (int motion = 0; motion < number.length; motion++) {
       if (number[motion] != NONE) {
         matrix.add(number[motion], number[motion], structure.spring(motion));
       }
     }
-    structure.members().forEach(member -> add(matrix, member));
-    return matrix;
-  }
-
-  private void add(BandMatrix matrix, Member member) {
-    int[] equations = equations(member);
-    double[][] k = member.frameStiffness();
-    for (int i = 0; i < equations.length; i++) {
-      for (int j = 0; j < equations.length; j++) {
-        if (equations[i] != NONE && equations[j] != NONE) {
-          matrix.add(equations[i], equations[j], k[i][j]);
-        }
-      }
+    for (int member = 0; member < structure.members().size(); member++) {
+      add(matrix, structure.places(member), structure.members().get(member).frameStiffness());
     }
   }
 
-  private int[] equations(Member member) {
-    return Arrays.stream(structure.places(member)).map(place -> number[place]).toArray();
-  }
-
-  private int reach(Member member) {
-    int[] used = Arrays.stream(equations(member)).filter(e -> e != NONE).sorted().toArray();
-    return used.length == 0 ? 0 : used[used.length - 1] - used[0];
+  private void add(BandMatrix matrix, int[] places, double[][] k) {
+    for (int i = 0; i < places.length; i++) {
+      for (int j = 0; j < places.length; j++) {
+        if (number[places[i]] != NONE && number[places[j]] != NONE) {
+          matrix.add(number[places[i]], number[places[j]], k[i][j]);
+        }
+      }
+    }
   }
 
   /** Adds the motions that some forces cause; forces of another action are passed over. */

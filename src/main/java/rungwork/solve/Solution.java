@@ -48,7 +48,7 @@ final class Solution {
     double[] line = loading.line(index);
     double[] forces = member.clamped(line);
     member.condensation().release(forces);
-    double[] deformations = nodalDeformations(member);
+    double[] deformations = nodalDeformations(index);
     double[][] k = member.condensation().stiffness();
     for (int i = 0; i < forces.length; i++) {
       for (int j = 0; j < deformations.length; j++) {
@@ -58,8 +58,9 @@ final class Solution {
     return member.endForces(forces, line);
   }
 
-  private double[] nodalDeformations(Member member) {
-    int[] places = structure.places(member);
+  private double[] nodalDeformations(int index) {
+    Member member = structure.members().get(index);
+    int[] places = structure.places(index);
     double[] deformations = new double[Member.DEFORMATIONS];
     for (int i = 0; i < deformations.length; i++) {
       deformations[i] = motions.dot(member.deformationsByMotions()[i], places);
@@ -71,12 +72,12 @@ final class Solution {
   Deflection deflection(int index) {
     Member member = structure.members().get(index);
     double[] line = loading.line(index);
-    int[] places = structure.places(member);
+    int[] places = structure.places(index);
     double[] nodes = new double[Member.MOTIONS];
     for (int i = 0; i < nodes.length; i++) {
       nodes[i] = motions.get(places[i]);
     }
-    double[] deformations = nodalDeformations(member);
+    double[] deformations = nodalDeformations(index);
     member.condensation().follow(deformations, member.clamped(line));
     return new Deflection(member, member.toLocal(nodes), deformations, line);
   }
@@ -90,7 +91,7 @@ final class Solution {
     for (int index = 0; index < structure.members().size(); index++) {
       Member member = structure.members().get(index);
       double[] taken = member.toFrame(endForces(index));
-      int[] places = structure.places(member);
+      int[] places = structure.places(index);
       for (int i = 0; i < taken.length; i++) {
         rest[places[i]] -= taken[i];
       }

@@ -1,8 +1,12 @@
 package rungwork.solve;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.DoubleSummaryStatistics;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import rungwork.frame.Frame;
 import rungwork.frame.Freedom;
 import rungwork.frame.Node;
@@ -15,9 +19,11 @@ final class Structure {
   private final List<Member> members;
   private final Map<String, Integer> nodeIndex = new HashMap<>();
   private final Map<String, Integer> memberIndex = new HashMap<>();
+  private final int[][] places;
   private final boolean[] held;
   private final double[] springs;
   private final double size;
+  private final int[] order;
 
   /**
    * Counts a frame.
@@ -31,10 +37,12 @@ final class Structure {
     members = frame.beams().stream().map(beam -> new Member(frame, beam)).toList();
     nodes.forEach(node -> nodeIndex.put(node.name(), nodeIndex.size()));
     members.forEach(member -> memberIndex.put(member.beam().name(), memberIndex.size()));
+    places = members.stream().map(this::places).toArray(int[][]::new);
     held = new boolean[6 * nodes.size()];
     springs = new double[6 * nodes.size()];
     supports.forEach(this::hold);
     size = nodes.stream().mapToDouble(n -> n.at().distance(nodes.get(0).at())).max().orElse(0);
+    order = numbering().order();
   }
 
   private void hold(Support support) {
@@ -96,7 +104,48 @@ final class Structure {
   }
 
   /** Where each of a member's 12 motions stands among those of all nodes. */
-  int[] places(Member member) {
+  int[] places(int member) {
+    return places[member];
+  }
+
+  /** The nodes in an order of numbering that keeps the band of the equations narrow. */
+  int[] order() {
+    return order;
+  }
+
+  private Numbering numbering() {
+    double[][] at =
+        nodes.stream()
+            .map(node -> frame.plane().toFrame(node.at().x(), node.at().y(), node.at().z()))
+            .toArray(double[][]::new);
+    int longer = extent(at, 0) >= extent(at, 1) ? 0 : 1;
+    return new Numbering(column(at, longer), column(at, 1 - longer), neighbours());
+  }
+
+  private static double extent(double[][] at, int axis) {
+    DoubleSummaryStatistics all = Arrays.stream(column(at, axis)).summaryStatistics();
+    return all.getMax() - all.getMin();
+  }
+
+  private static double[] column(double[][] at, int axis) {
+    return Arrays.stream(at).mapToDouble(place -> place[axis]).toArray();
+  }
+
+  private int[][] neighbours() {
+    List<List<Integer>> joined =
+        Stream.generate(() -> (List<Integer>) new ArrayList<Integer>())
+            .limit(nodes.size())
+            .toList();
+    for (int[] ends : places) {
+      joined.get(ends[0] / 6).add(ends[6] / 6);
+      joined.get(ends[6] / 6).add(ends[0] / 6);
+    }
+    return joined.stream()
+        .map(list -> list.stream().mapToInt(Integer::intValue).toArray())
+        .toArray(int[][]::new);
+  }
+
+  private int[] places(Member member) {
     int start = 6 * nodeIndex.get(member.beam().start());
     int end = 6 * nodeIndex.get(member.beam().end());
     int[] places = new int[Member.MOTIONS];
