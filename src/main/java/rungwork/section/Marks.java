@@ -59,10 +59,10 @@ final class Marks {
       Strip strip = strips.get(i);
       bothFaces(parts.get(i), strip, i).forEach(marks::add);
       if (i == 0 || meetSharply(strips.get(i - 1), strip)) {
-        end(i == 0 ? "toe" : "root", strip, i, 0).forEach(marks::add);
+        across(i == 0 ? "toe" : "root", strip, i, 0).forEach(marks::add);
       }
       if (i == last || meetSharply(strip, strips.get(i + 1))) {
-        end(i == last ? "toe" : "root", strip, i, 1).forEach(marks::add);
+        across(i == last ? "toe" : "root", strip, i, 1).forEach(marks::add);
       }
     }
     return marks;
@@ -72,11 +72,13 @@ final class Marks {
     return one.path() instanceof Line && next.path() instanceof Line;
   }
 
-  private static Stream<Mark> end(String part, Strip strip, int wall, double at) {
+  /** Both faces of a wall at a place along it. */
+  static Stream<Mark> across(String part, Strip strip, int wall, double at) {
     return Stream.of(face(part, strip, wall, at, 1), face(part, strip, wall, at, -1));
   }
 
-  private static Stream<Mark> bothFaces(String part, Strip strip, int wall) {
+  /** Along both faces of a wall. */
+  static Stream<Mark> bothFaces(String part, Strip strip, int wall) {
     double half = strip.thickness() / 2;
     Segment inside = strip.path().aside(-half);
     Stream<Mark> within =

@@ -206,12 +206,12 @@ public record Section(
   }
 
   /**
-   * A rolled channel with parallel flanges, its web upright on the right, its flanges pointing left
-   * (+y).
+   * A rolled channel, its web upright on the right, its flanges pointing left (+y), parallel or
+   * tapered as its walls say.
    *
    * @param depth along z
    * @param width of a flange along y, over the web
-   * @param walls thicknesses and root radius
+   * @param walls thicknesses, root radius and taper
    * @return the section
    */
   public static Section rolledChannel(

@@ -194,6 +194,7 @@ class SectionTest {
     refused("web thickness 0 mm is not above zero", () -> RolledWalls.of(mm(0), mm(7), mm(10)));
     refused("flange thickness 0 mm is not above zero", () -> RolledWalls.of(mm(4), mm(0), mm(10)));
     refused("root radius -1.000 mm is below zero", () -> RolledWalls.of(mm(4), mm(7), mm(-1)));
+    refused("toe radius -4.000 mm is below zero", () -> taperedChannel(80, 45, -4));
     refused("angle height 0 mm is not above zero", () -> angle(0, 50, 5, 7));
     refused("angle width 0 mm is not above zero", () -> angle(50, 0, 5, 7));
     refused("angle wall 0 mm is not above zero", () -> angle(50, 50, 0, 7));
@@ -235,6 +236,15 @@ class SectionTest {
         "channel depth 34.00 mm leaves nothing flat beside walls and root fillets; it must exceed 34.00 mm",
         () -> Section.rolledChannel(mm(34), mm(50), RolledWalls.of(mm(4), mm(7), mm(10))));
     refused(
+        "channel flange 17.00 mm leaves nothing flat beside walls and root fillets; it must exceed 17.04 mm",
+        () -> taperedChannel(80, 17, 4));
+    refused(
+        "channel flange 70.00 mm thins out to 5.200 mm at its toe, where a radius of 6.000 mm finds no room; it must stay above 5.539 mm there",
+        () -> taperedChannel(80, 70, 6));
+    refused(
+        "flange slope 0.6000 is steeper than rolled channels are; it must not exceed 0.5",
+        () -> new RolledWalls.Taper(0.6, 0, RolledWalls.Place.HALF_THE_WIDTH));
+    refused(
         "angle leg 15.00 mm leaves nothing flat beside wall 5.000 mm, root radius 7.000 mm and a toe of half that radius; it must exceed 15.50 mm",
         () -> angle(50, 15, 5, 7));
     refused(
@@ -255,6 +265,11 @@ class SectionTest {
 
   private static void channel(double depth, double flange, double wall, double radius) {
     Section.foldedChannel(mm(depth), mm(flange), mm(wall), mm(radius));
+  }
+
+  private static void taperedChannel(double depth, double flange, double toe) {
+    Section.rolledChannel(
+        mm(depth), mm(flange), RolledWalls.eightPercent(mm(6), mm(8), mm(8), mm(toe)));
   }
 
   private static void angle(double height, double width, double wall, double root) {

@@ -22,8 +22,17 @@ final class Shapes {
         Section.foldedChannel(mm(100), mm(50), mm(4), mm(0)),
         Section.boxedChannel(mm(80), mm(40), mm(3), mm(3)),
         Section.rolledChannel(mm(80), mm(50), RolledWalls.of(mm(4), mm(7), mm(10))),
+        upn80(),
+        Section.rolledChannel(
+            mm(152.4), mm(48.8), RolledWalls.oneInSix(mm(5.08), mm(8.71), mm(7.62), mm(3.05))),
         Section.angle(mm(50), mm(50), mm(5), mm(7)),
         Section.angle(mm(80), mm(40), mm(6), mm(7)));
+  }
+
+  /** A rolled channel with tapered flanges. */
+  static Section upn80() {
+    return Section.rolledChannel(
+        mm(80), mm(45), RolledWalls.eightPercent(mm(6), mm(8), mm(8), mm(4)));
   }
 
   static List<ThinShape> thin() {
@@ -35,7 +44,9 @@ final class Shapes {
         new FoldedChannel(0.06, 0.06, 0.002, 0.004).open(),
         new FoldedChannel(0.08, 0.04, 0.003, 0.003).boxed(),
         new FoldedChannel(0.05, 0.07, 0.004, 0.004).boxed(),
-        new RolledChannel(0.08, 0.05, new RolledWalls(0.004, 0.007, 0.010)).shape());
+        new RolledChannel(0.08, 0.05, new RolledWalls(0.004, 0.007, 0.010)).shape(),
+        new RolledChannel(0.08, 0.045, RolledWalls.eightPercent(mm(6), mm(8), mm(8), mm(4)))
+            .shape());
   }
 
   /** A tube, channel or angle of random proportions. */
