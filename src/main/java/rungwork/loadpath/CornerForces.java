@@ -56,6 +56,15 @@ public final class CornerForces {
   }
 
   /**
+   * What the ground does to the tyre.
+   *
+   * @return force and moment at the contact, vehicle axes
+   */
+  public Wrench tyre() {
+    return tyre;
+  }
+
+  /**
    * The force in a bar.
    *
    * @param bar its name

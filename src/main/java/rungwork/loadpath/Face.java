@@ -1,5 +1,6 @@
 package rungwork.loadpath;
 
+import java.util.List;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
@@ -57,6 +58,9 @@ public record Face(Point origin, Direction along, Direction outward) {
     /** Towards −z. */
     public static final Direction DOWN = new Direction(0, 0, -1);
 
+    private static final List<String> WORDS =
+        List.of("forward", "rearward", "left", "right", "up", "down");
+
     /** Refuses a direction to nowhere. */
     public Direction {
       double length = new Vector3D(x, y, z).getNorm();
@@ -64,6 +68,24 @@ public record Face(Point origin, Direction along, Direction outward) {
         throw new ModelException(
             "a direction of length " + Scale.NUMBER.show(length) + " points nowhere");
       }
+    }
+
+    /**
+     * The vehicle's direction that it is nearest to.
+     *
+     * @return such as {@code forward}; with {@code about} before it when it is not exactly that
+     */
+    public String words() {
+      Vector3D unit = unit();
+      double[] parts = unit.toArray();
+      int largest = 0;
+      for (int i = 1; i < parts.length; i++) {
+        if (Math.abs(parts[i]) > Math.abs(parts[largest])) {
+          largest = i;
+        }
+      }
+      String word = WORDS.get(2 * largest + (parts[largest] > 0 ? 0 : 1));
+      return Math.abs(parts[largest]) > 1 - SQUARE ? word : "about " + word;
     }
 
     Vector3D unit() {
@@ -89,6 +111,16 @@ public record Face(Point origin, Direction along, Direction outward) {
         new Wrench(f.getX(), f.getY(), f.getZ(), m.getX(), m.getY(), m.getZ()),
         new Point(place.getX(), place.getY(), place.getZ()),
         factors);
+  }
+
+  /**
+   * Where the pin points: square to the foot and to the way out of the face.
+   *
+   * @return the face's y
+   */
+  public Direction pin() {
+    Vector3D y = outward.unit().crossProduct(along.unit());
+    return new Direction(y.getX(), y.getY(), y.getZ());
   }
 
   private Vector3D turned(Vector3D vector) {

@@ -27,10 +27,9 @@ public record MountChain(String mount, Face face, List<Joint> parts) {
           "two faces of a tube loaded by one bracket",
           "repeated load");
 
-  private static final List<String> ASSUMPTIONS =
-      List.of(
-          "every part carries the mount's whole load",
-          "joints of the suspension turn freely; springs and roll bars stand still");
+  private static final String WHOLE_LOAD = "every part carries the mount's whole load";
+  private static final String FREE_JOINTS =
+      "joints of the suspension turn freely; springs and roll bars stand still";
 
   /** Refuses a chain without parts, and parts of one name. */
   public MountChain {
@@ -55,30 +54,49 @@ public record MountChain(String mount, Face face, List<Joint> parts) {
    * @return every question that the parts answer, under every load case
    */
   public ChainSheet under(List<CornerForces> forces, Factors factors) {
+    List<MountForce> loads = forces.stream().flatMap(each -> each.on(mount).stream()).toList();
+    List<String> assumed = new ArrayList<>(List.of(FREE_JOINTS));
+    forces.forEach(each -> each.corner().weakness().ifPresent(assumed::add));
+    ChainSheet sheet = under(loads, factors, assumed);
+    return new ChainSheet(this, forces, sheet.arrivals(), sheet.sheet());
+  }
+
+  /**
+   * What stated forces do to this mount.
+   *
+   * @param forces what pushes it, one a load case
+   * @param factors what capacities are divided by
+   * @param assumptions what was assumed to find the forces
+   * @return every question that the parts answer, under every load case
+   */
+  public ChainSheet under(List<MountForce> forces, Factors factors, List<String> assumptions) {
     if (forces.isEmpty()) {
       throw new ModelException("mount " + mount + " is under no load case; give it one at least");
     }
     List<Check> checks = new ArrayList<>();
-    for (CornerForces each : forces) {
-      for (MountForce force : each.on(mount)) {
-        FaceLoad load = face.load(force, factors);
-        parts.forEach(part -> checks.addAll(part.checks(load)));
-      }
+    List<ChainSheet.Arrival> arrivals = new ArrayList<>();
+    for (MountForce force : forces) {
+      refuseElsewhere(force);
+      FaceLoad load = face.load(force, factors);
+      arrivals.add(new ChainSheet.Arrival(force, load));
+      parts.forEach(part -> checks.addAll(part.checks(load)));
     }
-    String title = "mount " + mount;
-    List<String> assumed = assumptions(forces);
-    return new ChainSheet(
-        mount, new CheckSheet(title, checks, NOT_MADE, assumed, cautions(factors)));
+    List<String> assumed = new ArrayList<>(List.of(WHOLE_LOAD));
+    assumed.addAll(assumptions);
+    CheckSheet sheet =
+        new CheckSheet("mount " + mount, checks, NOT_MADE, assumed, cautions(factors));
+    return new ChainSheet(this, List.of(), arrivals, sheet);
+  }
+
+  private void refuseElsewhere(MountForce force) {
+    if (!force.mount().name().equals(mount)) {
+      throw new ModelException(
+          force.loadCase() + " pushes mount " + force.mount().name() + ", not mount " + mount);
+    }
   }
 
   /** Unfactored strengths are asked of in impacts. */
   private static Set<Caution> cautions(Factors factors) {
     return factors.equals(Factors.UNFACTORED) ? Set.of(Caution.IMPACT) : Set.of();
-  }
-
-  private static List<String> assumptions(List<CornerForces> forces) {
-    List<String> all = new ArrayList<>(ASSUMPTIONS);
-    forces.forEach(each -> each.corner().weakness().ifPresent(all::add));
-    return all;
   }
 }

@@ -30,7 +30,7 @@
  * <p><b>Left out:</b> movement of the suspension under load, resistance of rubber bushes to
  * turning, roll bars, toe and camber of a wheel braked inboard, an axle that joins two wheels, the
  * strength of arms and links, brackets on two faces of a tube, braces between mounts, belt
- * anchorages, repeated load, the pages and pictures of a mount.
+ * anchorages, repeated load.
  *
  * <p>Reading order: {@link rungwork.loadpath.SuspensionMember}, {@link rungwork.loadpath.Hub},
  * {@link rungwork.loadpath.Corner}, {@link rungwork.loadpath.CornerForces}, {@link

@@ -5,6 +5,7 @@ import java.util.List;
 import rungwork.check.Check;
 import rungwork.check.CheckSheet;
 import rungwork.fault.Scale;
+import rungwork.loadpath.ChainSheet;
 import rungwork.study.Choice;
 import rungwork.study.Comparison;
 import rungwork.vehicle.Assessment;
@@ -24,6 +25,9 @@ final class Headlines {
     }
     if (value instanceof Assessment assessment) {
       return sheet(assessment.sheet());
+    }
+    if (value instanceof ChainSheet chain) {
+      return sheet(chain.sheet());
     }
     if (value instanceof Comparison comparison) {
       return List.of(comparison.choiceLine(Rungwork.units()));

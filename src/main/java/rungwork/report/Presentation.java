@@ -6,6 +6,8 @@ import java.util.function.BiFunction;
 import rungwork.check.Caution;
 import rungwork.check.Check;
 import rungwork.check.CheckSheet;
+import rungwork.loadpath.ChainSheet;
+import rungwork.loadpath.MountChain;
 import rungwork.material.Material;
 import rungwork.quantity.Units;
 import rungwork.section.Section;
@@ -55,6 +57,8 @@ public record Presentation<T>(Class<T> type, BiFunction<T, Units, Page> maker) {
         new Presentation<>(Response.class, (one, units) -> DeflectedShape.of(one).page(units)),
         new Presentation<>(Check.class, Presentation::check),
         new Presentation<>(CheckSheet.class, SheetPage::of),
+        new Presentation<>(MountChain.class, MountPage::of),
+        new Presentation<>(ChainSheet.class, MountPage::of),
         new Presentation<>(Assessment.class, AssessmentPage::of),
         new Presentation<>(Comparison.class, ComparisonPage::of),
         new Presentation<>(Choice.class, ComparisonPage::of),

@@ -51,11 +51,23 @@ final class SheetPage {
     sheet.cautions().forEach(caution -> blocks.add(new Block.Warning(caution.text())));
     governing(blocks);
     worstOfEach(blocks);
+    blocks.addAll(gaps(sheet));
+    return blocks;
+  }
+
+  /** What was not checked within its range, and what was assumed. */
+  static List<Block> gaps(CheckSheet sheet) {
+    List<Block> blocks = new ArrayList<>();
     open(blocks, "Shown, but outside a formula's range", sheet.outsideRange());
     open(blocks, "Not checked", sheet.notChecked());
     remarks(blocks, "Not checked at all by this version", sheet.notMade());
     remarks(blocks, "Assumptions", sheet.assumptions());
     return blocks;
+  }
+
+  /** Checks with their working folded under each. */
+  static List<Block> table(List<Check> checks, Units units) {
+    return new SheetPage(CheckSheet.of("checks", checks), units).table(checks);
   }
 
   private void governing(List<Block> blocks) {

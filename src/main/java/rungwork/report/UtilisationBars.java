@@ -53,9 +53,9 @@ final class UtilisationBars {
               .utilisation()
               .ifPresent(value -> bar(canvas, entry, new Bar(start, end, THICKNESS)));
           double right = Math.max(end.x(), start.x()) + 8;
-          boolean hidesLimit = right < NAMES + UNIT && right + 60 > NAMES + UNIT;
-          double place = hidesLimit ? NAMES + UNIT + 8 : right;
-          canvas.label(Label.at(new Spot(place, y + 4), entry.words()).css("on"));
+          Label label = Label.at(new Spot(right, y + 4), entry.words()).css("on");
+          boolean hidesLimit = right < NAMES + UNIT && label.box().right() > NAMES + UNIT - 4;
+          canvas.label(hidesLimit ? label.moved(NAMES + UNIT + 8 - right, 0) : label);
         });
   }
 

@@ -169,6 +169,60 @@ class MountChainTest {
   }
 
   @Test
+  void road_cases_and_a_hit_stand_on_one_sheet_apart() {
+    MountChain chain = chain(Parts.tab());
+    ChainSheet both =
+        chain
+            .under(List.of(bump()), Factors.ROAD)
+            .and(chain.under(List.of(braking()), Factors.UNFACTORED));
+    assertEquals(
+        List.of(bump().loadCase(), "braking"),
+        both.corners().stream().map(CornerForces::loadCase).toList());
+    assertEquals(3, both.arrivals().size());
+    both.ranked()
+        .values()
+        .forEach(parts -> assertEquals(1, parts.stream().map(Check::basis).distinct().count()));
+    assertEquals(
+        "mount lower fore and mount lower fore are not the same parts; keep their sheets apart",
+        assertThrows(
+                ModelException.class,
+                () ->
+                    both.and(
+                        chain(
+                                new Tab(
+                                    "other",
+                                    Parts.tab().material(),
+                                    Parts.tab().plate(),
+                                    Parts.tab().eye()))
+                            .under(List.of(bump()), Factors.ROAD)))
+            .getMessage());
+  }
+
+  @Test
+  void stated_forces_load_a_mount_without_a_wheel_and_only_their_own() {
+    MountChain chain = chain(Parts.tab());
+    MountForce pull =
+        new MountForce(Corners.mount("lower fore", 150, 400, 170), "belt", Wrench.force(0, 0, 1e4));
+    ChainSheet sheet = chain.under(List.of(pull), Factors.UNFACTORED, List.of("a stated pull"));
+    assertTrue(sheet.corners().isEmpty());
+    assertTrue(sheet.sheet().assumptions().contains("a stated pull"));
+    MountForce elsewhere =
+        new MountForce(Corners.mount("seat", 0, 400, 170), "belt", Wrench.force(0, 0, 1e4));
+    assertEquals(
+        "belt pushes mount seat, not mount lower fore",
+        assertThrows(
+                ModelException.class,
+                () -> chain.under(List.of(elsewhere), Factors.UNFACTORED, List.of()))
+            .getMessage());
+  }
+
+  @Test
+  void a_face_names_where_its_directions_point() {
+    assertEquals("forward", FACE.pin().words());
+    assertEquals("about up", new Direction(0, 0.5, 1).words());
+  }
+
+  @Test
   void a_chain_without_parts_or_cases_is_refused() {
     assertEquals("mount lower fore has no parts; name what it is made of", refused(List.of()));
     assertEquals(

@@ -29,7 +29,7 @@ class PresentationTest {
 
   /** Fixed lengths and stresses that a standard's rule is worded with. */
   private static final Pattern CONSTANTS_OF_STANDARDS =
-      Pattern.compile("Within 25 mm of a weld|ε = √\\(235 MPa/fy\\) = √\\(235 MPa");
+      Pattern.compile("Within 25 mm of a weld|\\+ 16 mm|ε = √\\(235 MPa/fy\\) = √\\(235 MPa");
 
   static List<Object> values() {
     return List.of(
@@ -46,6 +46,8 @@ class PresentationTest {
         Examples.measured("rail", 0.4),
         Examples.open("rail"),
         Examples.sheet(),
+        Mounts.pair(),
+        Mounts.sheet(),
         ASSESSMENT,
         COMPARISON,
         COMPARISON.table(Units.INCH_POUND),
@@ -95,7 +97,8 @@ class PresentationTest {
             ASSESSMENT.sheet(),
             COMPARISON,
             COMPARISON.lightest().orElseThrow(),
-            LadderPlan.of(Curlew.ladder()).with(ASSESSMENT.sheet()));
+            LadderPlan.of(Curlew.ladder()).with(ASSESSMENT.sheet()),
+            Mounts.withHit());
     for (Object value : judging) {
       Page page = page(value, Units.METRIC);
       for (Caution caution : Set.of(Caution.SCREENING, Caution.IMPACT)) {

@@ -1,0 +1,70 @@
+package rungwork.report;
+
+import static rungwork.quantity.Quantities.MPa;
+import static rungwork.quantity.Quantities.mm;
+
+import java.util.List;
+import rungwork.frame.Wrench;
+import rungwork.joint.Bolt;
+import rungwork.joint.Factors;
+import rungwork.joint.Parts;
+import rungwork.joint.Pivot;
+import rungwork.joint.PlateOnTube;
+import rungwork.joint.PlateOnTube.Foot;
+import rungwork.joint.Tab;
+import rungwork.joint.TubeWall;
+import rungwork.joint.WeldGroup;
+import rungwork.joint.WeldGroup.Parent;
+import rungwork.joint.WeldGroup.Run;
+import rungwork.joint.WeldGroup.Seam;
+import rungwork.loadpath.ChainSheet;
+import rungwork.loadpath.Corners;
+import rungwork.loadpath.Face;
+import rungwork.loadpath.Face.Direction;
+import rungwork.loadpath.MountChain;
+
+/** A mount on the outer face of a rail, for tests of how it is shown. */
+final class Mounts {
+  private Mounts() {}
+
+  static MountChain single() {
+    return chain(Parts.tab(), Run.bothSides(mm(60), mm(5)));
+  }
+
+  static MountChain pair() {
+    Tab tab = Parts.tab();
+    Tab pair = new Tab(tab.name(), tab.material(), tab.plate().paired(), tab.eye());
+    return chain(pair, List.of(Run.around(mm(40), mm(32))));
+  }
+
+  static ChainSheet sheet() {
+    return single()
+        .under(
+            List.of(
+                Corners.twoArms().under("bump", Wrench.force(0, 0, 4000)),
+                Corners.twoArms().under("braking", Wrench.force(-1000, 0, 2000))),
+            Factors.ROAD);
+  }
+
+  static ChainSheet withHit() {
+    return sheet()
+        .and(
+            single()
+                .under(
+                    List.of(Corners.twoArms().under("hit", Wrench.force(-5000, 0, 2000))),
+                    Factors.UNFACTORED));
+  }
+
+  private static MountChain chain(Tab tab, List<Run> runs) {
+    Pivot bolt = new Pivot("bolt", tab, Bolt.Threads.IN_PLANE, Pivot.Stack.of(mm(1), mm(20)));
+    WeldGroup weld =
+        new WeldGroup("weld", runs, Seam.fillet(mm(5), MPa(490)), Parent.of(Parts.S355, mm(5)));
+    PlateOnTube wall =
+        PlateOnTube.of(
+            "rail wall",
+            TubeWall.of(Parts.S355, mm(80), mm(40), mm(5)),
+            Foot.central(PlateOnTube.Way.TRANSVERSE, mm(40), mm(5)));
+    Face face = new Face(Corners.at(150, 370, 170), Direction.UP, Direction.LEFT);
+    return new MountChain("lower fore", face, List.of(bolt, tab, weld, wall));
+  }
+}
