@@ -85,6 +85,11 @@ final class BandFactor {
     }
   }
 
+  /** The entry of the matrix on its diagonal, before it was factorised. */
+  double diagonal(int row) {
+    return diagonal[row];
+  }
+
   /** The motion that meets no resistance; its largest entry is of no particular size. */
   double[] freeMotion() {
     double[] motion = new double[size];

@@ -43,6 +43,22 @@ final class BandMatrix {
     }
   }
 
+  /** The largest sum of a row's entries without their signs, once every diagonal entry is 1. */
+  double scaledNorm() {
+    double[] sums = new double[size];
+    for (int j = 0; j < size; j++) {
+      int column = j * (band + 1);
+      sums[j] += 1;
+      for (int i = j + 1; i <= Math.min(j + band, size - 1); i++) {
+        double scale = Math.sqrt(columns[column] * columns[i * (band + 1)]);
+        double entry = Math.abs(columns[column + i - j]) / scale;
+        sums[i] += entry;
+        sums[j] += entry;
+      }
+    }
+    return Arrays.stream(sums).max().orElse(1);
+  }
+
   /**
    * The entries themselves: column j starts at j·(band + 1) with its diagonal entry, the rows below
    * follow. What would lie under the last row is never used.

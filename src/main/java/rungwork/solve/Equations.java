@@ -14,6 +14,7 @@ final class Equations {
   private final int[] number;
   private final int count;
   private final BandFactor factor;
+  private final double norm;
 
   /**
    * Assembles and factorises.
@@ -27,10 +28,21 @@ final class Equations {
     count = count();
     factor = new BandFactor(new BandMatrix(count, band()));
     assemble(factor.matrix());
+    norm = factor.matrix().scaledNorm();
     if (!factor.factorise()) {
       throw new SolveException(
           new Mechanism(structure, motions(factor.freeMotion())).message(action));
     }
+  }
+
+  /** The estimated condition of the equations, unknowns scaled alike [1]. */
+  double condition() {
+    return norm * new Conditioning(factor).inverseNorm();
+  }
+
+  /** Where the frame is softest, in words. */
+  String softest() {
+    return new Mechanism(structure, motions(new Conditioning(factor).softest())).place(action);
   }
 
   private int count() {

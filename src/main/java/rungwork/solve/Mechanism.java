@@ -3,8 +3,8 @@ package rungwork.solve;
 import rungwork.frame.Freedom;
 
 /**
- * A motion of the frame that nothing resists. It is told by the node that moves most, turning
- * compared with moving through the frame's typical beam length.
+ * A motion of the frame that nothing, or hardly anything, resists. It is told by the node that
+ * moves most, turning compared with moving through the frame's typical beam length.
  */
 final class Mechanism {
   /** A node this close to the largest motion counts as moving as much: rounding [1]. */
@@ -19,15 +19,17 @@ final class Mechanism {
   }
 
   String message(Action action) {
+    return "nothing resists "
+        + place(action)
+        + ": hold it by a support, or join a beam to it there";
+  }
+
+  /** The node that moves most, and how. */
+  String place(Action action) {
     int worst = worst();
     Freedom freedom = structure.frame().plane().motions().get(worst % 6);
-    return "nothing resists node "
-        + structure.nodes().get(worst / 6).name()
-        + " "
-        + freedom.motion()
-        + " ("
-        + action.place()
-        + "): hold it by a support, or join a beam to it there";
+    String node = structure.nodes().get(worst / 6).name();
+    return "node " + node + " " + freedom.motion() + " (" + action.place() + ")";
   }
 
   private int worst() {

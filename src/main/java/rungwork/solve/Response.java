@@ -2,7 +2,6 @@ package rungwork.solve;
 
 import java.util.Locale;
 import java.util.stream.IntStream;
-import rungwork.fault.SolveException;
 import rungwork.frame.Frame;
 import rungwork.frame.LoadCase;
 import rungwork.frame.Plane;
@@ -24,22 +23,6 @@ public final class Response {
     this.solution = solution;
     unbalanced = solution.unbalanced();
     residual = solution.imbalance(unbalanced);
-    if (!(residual <= Solver.LARGEST_RESIDUAL)) {
-      throw new SolveException(refusal());
-    }
-  }
-
-  private String refusal() {
-    String left =
-        structure.isFree()
-            ? "does not balance itself: %.1e of its load is left over; at most %.0e is accepted:"
-                + " add the inertia that answers it"
-            : "is out of balance by %.1e of its load; at most %.0e is accepted: the frame is"
-                + " nearly a mechanism, or its stiffnesses differ too much";
-    return "load case "
-        + loadCase.name()
-        + " "
-        + String.format(Locale.ROOT, left, residual, Solver.LARGEST_RESIDUAL);
   }
 
   /**

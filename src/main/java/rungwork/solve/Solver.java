@@ -1,6 +1,8 @@
 package rungwork.solve;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import rungwork.fault.ModelException;
 import rungwork.fault.SolveException;
@@ -63,7 +65,41 @@ public final class Solver {
   public Response solve(LoadCase loadCase) {
     Loading loading = new Loading(structure, loadCase);
     Solution solution = Solution.of(structure, actions, loading);
-    return new Response(structure, loadCase, loading, solution);
+    Response response = new Response(structure, loadCase, loading, solution);
+    if (!(response.residual() <= LARGEST_RESIDUAL)) {
+      throw new SolveException(refusal(response));
+    }
+    return response;
+  }
+
+  private String refusal(Response response) {
+    return String.format(
+        Locale.ROOT,
+        structure.isFree()
+            ? "load case %s does not balance itself: %.1e of its load is left over; at most %.0e is"
+                + " accepted: add the inertia that answers it"
+            : "load case %s is out of balance by %.1e of its load; at most %.0e is accepted: the"
+                + " frame is nearly a mechanism, or its stiffnesses differ too much; %s meets the"
+                + " least resistance",
+        response.loadCase().name(),
+        response.residual(),
+        LARGEST_RESIDUAL,
+        worst().softest());
+  }
+
+  private Equations worst() {
+    return actions.stream().max(Comparator.comparingDouble(Equations::condition)).orElseThrow();
+  }
+
+  /**
+   * How many times an error in the loads or stiffnesses can come back in the motions at worst: the
+   * condition of the equations, their unknowns scaled alike. Each factor of ten costs a digit of
+   * the sixteen that a double has, before refinement wins some back.
+   *
+   * @return an estimate from below, seldom under a third of the true number [1]
+   */
+  public double condition() {
+    return worst().condition();
   }
 
   /**

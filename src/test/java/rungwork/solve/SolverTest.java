@@ -274,19 +274,37 @@ class SolverTest {
 
   @Test
   void a_cantilever_of_a_thousand_pieces_keeps_its_digits() {
-    Frame.Builder chain = Frame.in(Plane.PLAN).node("0", new Point(0, 0, 0));
-    for (int i = 1; i <= 1000; i++) {
-      chain.node(String.valueOf(i), new Point(L * i / 1000, 0, 0));
-      chain.beam(
-          Beam.rigid(
-              "b" + i, String.valueOf(i - 1), String.valueOf(i), new Stocks(E, G).with(SHAPE)));
-    }
     Response response =
-        Solver.of(chain.support(Support.fixed("0")).build())
+        Solver.of(cantileverOf(1000))
             .solve(LoadCase.of("P", new Load.AtNode("1000", Wrench.force(0, 10, -70))));
     assertClose(-70 * L * L * L / (3 * E * SHAPE.iy()), response.displacement("1000").uz());
     assertClose(10 * L * L * L / (3 * E * SHAPE.iz()), response.displacement("1000").uy());
     assertEquals(0, response.residual(), 1e-11);
+  }
+
+  private static Frame cantileverOf(int pieces) {
+    Frame.Builder chain = Frame.in(Plane.PLAN).node("0", new Point(0, 0, 0));
+    for (int i = 1; i <= pieces; i++) {
+      chain.node(String.valueOf(i), new Point(L * i / pieces, 0, 0));
+      chain.beam(
+          Beam.rigid(
+              "b" + i, String.valueOf(i - 1), String.valueOf(i), new Stocks(E, G).with(SHAPE)));
+    }
+    return chain.support(Support.fixed("0")).build();
+  }
+
+  /** k = EI/L (12/L², 6/L; 6/L, 4) scaled to (1, √3/2; √3/2, 1): norms 1 + √3/2 and 4 + 2√3. */
+  @Test
+  void the_condition_of_a_cantilever_is_that_of_its_two_by_two_stiffness() {
+    double root = Math.sqrt(3) / 2;
+    assertEquals((1 + root) * (4 + 8 * root / 2), Solver.of(cantileverOf(1)).condition(), 1e-9);
+  }
+
+  @Test
+  void the_condition_of_a_chain_grows_with_the_fourth_power_of_its_pieces() {
+    double hundred = Solver.of(cantileverOf(100)).condition();
+    double twoHundred = Solver.of(cantileverOf(200)).condition();
+    assertEquals(16, twoHundred / hundred, 0.5);
   }
 
   @Test
