@@ -246,6 +246,16 @@ public record Section(
   }
 
   /**
+   * The same section under another name.
+   *
+   * @param newName what it is to be called
+   * @return the section
+   */
+  public Section named(String newName) {
+    return new Section(newName, properties, points, walls, torsion, outline);
+  }
+
+  /**
    * The section after a quarter turn: what pointed left points up.
    *
    * @return the same shape, laid on its other side

@@ -33,6 +33,11 @@
  * <p><b>Torsion of open walls</b> depends on how far the ends hold the warping; it is known only as
  * free to warp, and {@link rungwork.section.Torsion#known()} says so.
  *
+ * <p><b>Sizes that can be bought</b> stand in {@code data/}, one CSV file a table with the source
+ * of every row. {@link rungwork.section.SizeTable} makes sections of their dimensions; what a table
+ * prints beside them is compared with what is computed, never used. {@link
+ * rungwork.section.SheetTable} keeps the systems of sheet numbers apart.
+ *
  * <p>Reading order: {@link rungwork.section.Section} (all factories), {@link
  * rungwork.section.Properties}, {@link rungwork.section.StressPoint}, {@link
  * rungwork.section.Wall}, {@link rungwork.section.Torsion}; for drawings {@link

@@ -1,0 +1,98 @@
+package rungwork.section;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import rungwork.fault.Guard;
+import rungwork.fault.ModelException;
+
+/**
+ * A CSV file of sizes; columns and units as {@code data/datapackage.json} describes them.
+ *
+ * @param file the file's name, for messages
+ * @param table the name of the table that it holds
+ */
+record SizeFile(String file, String table) {
+  private static final CSVFormat FORMAT =
+      CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+
+  /** Names of the tables that travel with Rungwork, and their files. */
+  static final Map<String, String> BUILT_IN = builtIn();
+
+  private static Map<String, String> builtIn() {
+    Map<String, String> files = new LinkedHashMap<>();
+    files.put("square tube EN 10219-2", "square-tubes.csv");
+    files.put("rectangular tube EN 10219-2", "rectangular-tubes.csv");
+    files.put("round tube EN 10219-2", "round-tubes.csv");
+    files.put("round tube EN 10305", "precision-tubes.csv");
+    files.put("channel UPE EN 10365", "channels-upe.csv");
+    files.put("flat EN 10058", "flats.csv");
+    files.put("square tube inch", "inch-square-tubes.csv");
+    files.put("rectangular tube inch", "inch-rectangular-tubes.csv");
+    files.put("round tube inch", "inch-round-tubes.csv");
+    files.put("square HSS AISC", "hss-square-tubes.csv");
+    files.put("flat inch", "inch-flats.csv");
+    return Collections.unmodifiableMap(files);
+  }
+
+  static SizeTable builtIn(String name) {
+    String table = SizeName.choose("size table", name, List.copyOf(BUILT_IN.keySet()));
+    SizeFile file = new SizeFile(BUILT_IN.get(table), table);
+    try (InputStream stream = SizeFile.class.getResourceAsStream("/rungwork/data/" + file.file)) {
+      return file.read(new InputStreamReader(stream, StandardCharsets.UTF_8));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  static SizeTable own(Path path) {
+    String file = path.getFileName().toString();
+    try (Reader text = Files.newBufferedReader(path)) {
+      return new SizeFile(file, file.replaceFirst("\\.[^.]*$", "")).read(text);
+    } catch (IOException e) {
+      throw new ModelException("own list of sizes " + path + " cannot be read: " + e.getMessage());
+    }
+  }
+
+  /** The table in the file's order. */
+  SizeTable read(Reader text) throws IOException {
+    List<SizeTable.Size> sizes = new ArrayList<>();
+    Set<String> names = new HashSet<>();
+    try (CSVParser records = CSVParser.parse(text, FORMAT)) {
+      List<String> columns = records.getHeaderNames();
+      columns.forEach(this::refuseUnknown);
+      for (CSVRecord cells : records) {
+        SizeRow row = new SizeRow(file, records.getCurrentLineNumber(), columns, cells);
+        SizeTable.Size size = row.size();
+        if (!names.add(size.name().toLowerCase(Locale.ROOT))) {
+          throw row.refusal("size", size.name() + " stands twice");
+        }
+        sizes.add(size);
+      }
+    }
+    return new SizeTable(Guard.name("size table", table), sizes);
+  }
+
+  private void refuseUnknown(String column) {
+    if (!SizeRow.knows(column)) {
+      throw new ModelException(
+          file + " line 1, " + column + ": no such column is known; known are " + SizeRow.known());
+    }
+  }
+}
