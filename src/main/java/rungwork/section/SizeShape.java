@@ -17,6 +17,12 @@ enum SizeShape {
   ROUND_TUBE(
       "outside, wall", row -> Round.tube(row.length("outside"), row.length("wall")).section()),
   PARALLEL_CHANNEL("depth, flange, web, thickness, root", SizeShape::parallel),
+  EIGHT_PERCENT_CHANNEL(
+      "depth, flange, web, thickness, root, toe",
+      row -> tapered(row, 0.08, RolledWalls.Place.HALF_THE_WIDTH)),
+  ONE_IN_SIX_CHANNEL(
+      "depth, flange, web, thickness, root, toe",
+      row -> tapered(row, 1.0 / 6, RolledWalls.Place.HALF_THE_OVERHANG)),
   FOLDED_CHANNEL("depth, flange, wall, inside", SizeShape::folded),
   ANGLE("height, width, wall, root", SizeShape::angle),
   FLAT("height, width", row -> new FlatBar(row.length("height"), row.length("width")).section());
@@ -65,8 +71,16 @@ enum SizeShape {
   }
 
   private static Section parallel(SizeRow row) {
+    return rolled(row, RolledWalls.Taper.NONE);
+  }
+
+  private static Section tapered(SizeRow row, double slope, RolledWalls.Place place) {
+    return rolled(row, new RolledWalls.Taper(slope, row.length("toe"), place));
+  }
+
+  private static Section rolled(SizeRow row, RolledWalls.Taper taper) {
     RolledWalls walls =
-        new RolledWalls(row.length("web"), row.length("thickness"), row.length("root"));
+        new RolledWalls(row.length("web"), row.length("thickness"), row.length("root"), taper);
     return new RolledChannel(row.length("depth"), row.length("flange"), walls).shape().section();
   }
 

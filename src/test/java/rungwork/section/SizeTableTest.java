@@ -47,6 +47,9 @@ class SizeTableTest {
     "square tube inch, 2\" x 2\" x 1/4\", square tube 2x2x1/4 in",
     "square HSS AISC, 2x2x1/8, HSS 2x2x1/8",
     "channel UPE EN 10365, upe100, UPE 100",
+    "channel UPN DIN 1026-1, upn 80, UPN 80",
+    "channel C ASTM A6, C 6 x 8.2, C6x8.2",
+    "channel C ASTM A6, 3x4.1, C3x4.1",
     "channel UPE EN 10365, 80, UPE 80"
   })
   void a_size_is_read_as_the_trade_writes_it(String table, String size, String name) {
@@ -174,7 +177,8 @@ class SizeTableTest {
         () ->
             bad(
                 "rack.csv line 2, shape: hexagon is none of square tube, rectangular tube, round"
-                    + " tube, parallel channel, folded channel, angle, flat",
+                    + " tube, parallel channel, eight percent channel, one in six channel, folded"
+                    + " channel, angle, flat",
                 "50x50x3,hexagon,50,3,read"),
         () ->
             bad(
@@ -198,7 +202,7 @@ class SizeTableTest {
         "rack.csv line 1, wall: no such column is known; known are size, shape, source, tag,"
             + " side_mm or _in, wall_mm or _in, corner_mm or _in, height_mm or _in, width_mm or"
             + " _in, outside_mm or _in, depth_mm or _in, flange_mm or _in, web_mm or _in,"
-            + " thickness_mm or _in, root_mm or _in, inside_mm or _in",
+            + " thickness_mm or _in, root_mm or _in, toe_mm or _in, inside_mm or _in",
         () -> SizeTable.read(file));
   }
 
