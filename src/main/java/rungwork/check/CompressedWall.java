@@ -95,12 +95,6 @@ record CompressedWall(Wall wall, Cut cut, double stress, double other) {
 
   /** Its class as far as uniform compression shows it: a stricter one than its stresses ask. */
   String classInCompression(double yield) {
-    WallLimits limits = WallLimits.of(wall.edge());
-    double epsilon = WallLimits.yieldFactor(yield).result();
-    double unit = wall.edge() == Edge.ROUND ? epsilon * epsilon : epsilon;
-    if (ratio() <= limits.first() * unit) {
-      return "class 1";
-    }
-    return ratio() <= limits.second() * unit ? "class 2" : "class 3";
+    return "class " + Math.min(3, WallLimits.classOf(wall, yield));
   }
 }

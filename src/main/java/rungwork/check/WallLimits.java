@@ -1,7 +1,13 @@
 package rungwork.check;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import rungwork.fault.Scale;
+import rungwork.material.RatedMaterial;
 import rungwork.quantity.Kind;
+import rungwork.section.Section;
+import rungwork.section.Wall;
 import rungwork.section.Wall.Edge;
 
 /**
@@ -81,6 +87,59 @@ public record WallLimits(double first, double second, double third) {
       case OUTSTAND -> FREE_EDGE.with(yieldFactor);
       case ROUND -> ROUND_TUBE.with(yieldFactor);
     };
+  }
+
+  /**
+   * The class of a wall in uniform compression.
+   *
+   * @param wall the wall
+   * @param yield fy [Pa]
+   * @return 1 to 4; class 4 buckles before it yields
+   */
+  public static int classOf(Wall wall, double yield) {
+    double epsilon = yieldFactor(yield).result();
+    double unit = wall.edge() == Edge.ROUND ? epsilon * epsilon : epsilon;
+    double ratio = wall.width() / wall.thickness() / unit;
+    WallLimits limits = of(wall.edge());
+    return ratio <= limits.first ? 1 : ratio <= limits.second ? 2 : ratio <= limits.third ? 3 : 4;
+  }
+
+  /**
+   * The class of a section in uniform compression, that of its worst wall. Bending asks less of
+   * most walls, never more.
+   *
+   * @param section the section
+   * @param material its material
+   * @return the class with the wall that decides it and the clause, or why it is not checked
+   */
+  public static String classInCompression(Section section, RatedMaterial material) {
+    Optional<String> outside = SteelRange.of(material);
+    if (outside.isPresent()) {
+      return "class not checked: " + outside.get();
+    }
+    double yield = material.strength().yield();
+    return section.walls().stream()
+        .max(Comparator.comparingDouble(wall -> use(wall, yield)))
+        .map(wall -> words(wall, yield))
+        .orElse("class not checked: a solid bar has no thin walls, or its walls are not known");
+  }
+
+  private static double use(Wall wall, double yield) {
+    return wall.width()
+        / wall.thickness()
+        / third(wall.edge(), yieldFactor(yield).result(), 1).result();
+  }
+
+  private static String words(Wall wall, double yield) {
+    return "class %d in uniform compression: %s, %s = %s; class 3 ends at %s (%s, ε = %s)"
+        .formatted(
+            classOf(wall, yield),
+            wall.name(),
+            wall.edge() == Edge.ROUND ? "d/t" : "c/t",
+            Scale.NUMBER.number(wall.width() / wall.thickness(), 3),
+            Scale.NUMBER.number(third(wall.edge(), yieldFactor(yield).result(), 1).result(), 3),
+            TABLE,
+            Scale.NUMBER.number(yieldFactor(yield).result(), 3));
   }
 
   private static Formula limit(String text, List<Symbol> inputs, Formula.Evaluation evaluation) {

@@ -11,9 +11,12 @@ import rungwork.loadpath.MountChain;
 import rungwork.material.Material;
 import rungwork.quantity.Units;
 import rungwork.section.Section;
+import rungwork.section.SheetTable;
+import rungwork.section.SizeTable;
 import rungwork.solve.Response;
 import rungwork.study.Choice;
 import rungwork.study.Comparison;
+import rungwork.study.Shortlist;
 import rungwork.vehicle.Assessment;
 import rungwork.vehicle.Event;
 import rungwork.vehicle.Ladder;
@@ -51,6 +54,9 @@ public record Presentation<T>(Class<T> type, BiFunction<T, Units, Page> maker) {
         new Presentation<>(Shown.class, Shown::page),
         new Presentation<>(Material.class, MaterialPage::of),
         new Presentation<>(Section.class, SectionPage::of),
+        new Presentation<>(SizeTable.class, SizeTablePage::of),
+        new Presentation<>(SizeTable.Size.class, SizeTablePage::of),
+        new Presentation<>(SheetTable.class, SizeTablePage::of),
         new Presentation<>(Vehicle.class, VehiclePage::of),
         new Presentation<>(Ladder.class, (ladder, units) -> LadderPlan.of(ladder).page(units)),
         new Presentation<>(Event.class, (event, units) -> event(event)),
@@ -62,6 +68,7 @@ public record Presentation<T>(Class<T> type, BiFunction<T, Units, Page> maker) {
         new Presentation<>(Assessment.class, AssessmentPage::of),
         new Presentation<>(Comparison.class, ComparisonPage::of),
         new Presentation<>(Choice.class, ComparisonPage::of),
+        new Presentation<>(Shortlist.class, ShortlistPage::of),
         new Presentation<>(Table.class, (table, units) -> TablePage.of(table)),
         new Presentation<>(Caution.class, (caution, units) -> caution(caution)));
   }

@@ -2,7 +2,11 @@ package rungwork.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
+import rungwork.check.WallLimits;
+import rungwork.material.Material;
+import rungwork.material.RatedMaterial;
 import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
 import rungwork.report.Table.Column;
@@ -15,26 +19,50 @@ import rungwork.section.StressPoint;
  * A cross-section: drawn to scale where its outline is known, its properties, its stress points.
  */
 final class SectionPage {
+  /** Density of steel [kg/m³], as the European tables of sections take it. */
+  static final double STEEL = 7850;
+
   private SectionPage() {}
 
   static Page of(Section section, Units units) {
+    return of(section, Optional.empty(), units);
+  }
+
+  /** The card of a section in a material: its mass and its class are the material's too. */
+  static Page of(Section section, Optional<Material> material, Units units) {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Block.Title("Section " + section.name()));
+    String of = material.map(one -> " in " + one.name()).orElse("");
+    blocks.add(new Block.Title("Section " + section.name() + of));
     if (!section.outline().loops().isEmpty()) {
       blocks.add(new Block.Figure(SectionDrawing.of(section, units)));
     }
     section
         .unfitForFlatFrame()
         .ifPresent(reason -> blocks.add(new Block.VerdictLine("not for a flat frame: " + reason)));
-    blocks.add(properties(section.properties(), units));
+    material.ifPresent(one -> blocks.add(new Block.Paragraph(wallClass(section, one))));
+    blocks.add(properties(section.properties(), material, units));
     String summary = section.points().size() + " stress points, from the centroid";
     blocks.add(new Block.Folded(summary, List.of(points(section.points(), units))));
     return new Page(blocks);
   }
 
-  private static Table properties(Properties p, Units units) {
+  private static String wallClass(Section section, Material material) {
+    return material instanceof RatedMaterial rated
+        ? WallLimits.classInCompression(section, rated)
+        : "class not checked: nobody guarantees the yield strength of " + material.name();
+  }
+
+  /** Mass of a metre; without a material that of steel, which the row says. */
+  private static Row mass(Properties p, Optional<Material> material, Units units) {
+    double density = material.map(one -> one.elasticity().density()).orElse(STEEL);
+    String what = "mass of a length" + (material.isPresent() ? "" : ", steel");
+    return Numbers.property(what, "m", units.show(Kind.MASS_PER_LENGTH, p.area() * density));
+  }
+
+  private static Table properties(Properties p, Optional<Material> material, Units units) {
     List<Row> rows =
         List.of(
+            mass(p, material, units),
             Numbers.property("area", "A", units.show(Kind.AREA, p.area())),
             Numbers.property("second moment about y", "Iy", units.show(Kind.SECOND_MOMENT, p.iy())),
             Numbers.property("second moment about z", "Iz", units.show(Kind.SECOND_MOMENT, p.iz())),

@@ -46,6 +46,20 @@ class CompositionTest {
   }
 
   @Test
+  void a_section_s_card_shows_as_page_and_text_that_claim_no_check() {
+    String tube = "rungwork.section.SizeTable.of(\"square tube EN 10219-2\").at(\"50x50x3\")";
+    CellOutput.Result card =
+        (CellOutput.Result)
+            last("rungwork.report.SectionCard.beside(" + tube + ", " + tube + ".turned())");
+    assertTrue(card.bundle().forms().get(MimeBundle.HTML).contains("<svg"));
+    assertTrue(card.bundle().text().contains("nothing was checked"));
+    CellOutput.Result list =
+        (CellOutput.Result) last("rungwork.study.Shortlist.of(java.util.List.of(" + tube + "))");
+    assertTrue(list.bundle().forms().get(MimeBundle.HTML).contains("nothing was checked"));
+    assertTrue(list.bundle().text().contains("nothing was checked"));
+  }
+
+  @Test
   void the_makers_of_quantities_are_there_without_an_import() {
     assertEquals(MimeBundle.text("50 mm"), ((CellOutput.Result) last("mm(50)")).bundle());
   }

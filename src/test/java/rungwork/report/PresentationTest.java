@@ -15,9 +15,12 @@ import rungwork.material.Material;
 import rungwork.material.Source;
 import rungwork.material.UnratedMaterial;
 import rungwork.quantity.Units;
+import rungwork.section.SheetTable;
+import rungwork.section.SizeTable;
 import rungwork.study.Candidate;
 import rungwork.study.Comparison;
 import rungwork.study.Curlew;
+import rungwork.study.Shortlist;
 import rungwork.vehicle.Assessment;
 import rungwork.vehicle.Joints;
 
@@ -39,6 +42,13 @@ class PresentationTest {
             Curlew.STEEL.elasticity(),
             new Source("no standard", Source.Tag.FROM_MEMORY)),
         LIGHT.stock().section(),
+        SectionCard.of(LIGHT.stock().section(), Curlew.STEEL),
+        SectionCard.beside(LIGHT.stock().section(), LIGHT.stock().section().turned()),
+        Lineup.of(LIGHT.stock().section(), LIGHT.stock().section().turned()),
+        SizeTable.of("flat EN 10058"),
+        SizeTable.of("channel UPE EN 10365").size("UPE 80"),
+        SheetTable.of("plate"),
+        Shortlist.of(List.of(LIGHT.stock().section())),
         Curlew.vehicle(),
         Curlew.ladder(),
         Curlew.events().get(0),

@@ -1,0 +1,69 @@
+package rungwork.report;
+
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import rungwork.quantity.Kind;
+import rungwork.quantity.Units;
+import rungwork.section.Section;
+
+/**
+ * What sections are compared by.
+ *
+ * @param words in words
+ * @param letter its symbol
+ * @param kind what it measures
+ * @param value of a section [SI]
+ */
+record Trait(String words, String letter, Kind kind, ToDoubleFunction<Section> value) {
+  static final Trait MASS =
+      new Trait(
+          "mass of a length, steel",
+          "m",
+          Kind.MASS_PER_LENGTH,
+          section -> section.properties().area() * SectionPage.STEEL);
+  static final Trait UPRIGHT_STIFFNESS =
+      new Trait("stiff upright", "Iy", Kind.SECOND_MOMENT, section -> section.properties().iy());
+  static final Trait SIDEWAYS_STIFFNESS =
+      new Trait("stiff sideways", "Iz", Kind.SECOND_MOMENT, section -> section.properties().iz());
+  static final Trait UPRIGHT_STRENGTH =
+      new Trait(
+          "strong upright", "Wel,y", Kind.SECTION_MODULUS, section -> section.properties().wely());
+  static final Trait SIDEWAYS_STRENGTH =
+      new Trait(
+          "strong sideways", "Wel,z", Kind.SECTION_MODULUS, section -> section.properties().welz());
+  static final Trait TWIST_STIFFNESS =
+      new Trait(
+          "stiff in twist, free to warp",
+          "It",
+          Kind.SECOND_MOMENT,
+          section -> section.properties().it());
+  static final Trait TWIST_STRENGTH =
+      new Trait("strong in twist, free to warp", "Wt", Kind.SECTION_MODULUS, Trait::twistModulus);
+
+  static final List<Trait> ALL =
+      List.of(
+          MASS,
+          UPRIGHT_STIFFNESS,
+          SIDEWAYS_STIFFNESS,
+          UPRIGHT_STRENGTH,
+          SIDEWAYS_STRENGTH,
+          TWIST_STIFFNESS,
+          TWIST_STRENGTH);
+
+  /** Torque for a unit of the greatest shear stress, free to warp [m³]. */
+  private static double twistModulus(Section section) {
+    return 1 / section.points().stream().mapToDouble(p -> Math.abs(p.perT())).max().orElse(0);
+  }
+
+  double of(Section section) {
+    return value.applyAsDouble(section);
+  }
+
+  double ratio(Section first, Section second) {
+    return of(second) / of(first);
+  }
+
+  String show(Section section, Units units) {
+    return units.show(kind, of(section));
+  }
+}

@@ -1,0 +1,74 @@
+package rungwork.check;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static rungwork.quantity.Quantities.mm;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import rungwork.material.Material;
+import rungwork.section.Section;
+
+/** Classes of walls in uniform compression, c = b − 3t for cold-formed tubes. */
+class WallClassTest {
+  @ParameterizedTest
+  @CsvSource({
+    "36, 1, 1", // c/t 33
+    "36.1, 1, 2",
+    "41, 1, 2", // 38
+    "41.1, 1, 3",
+    "45, 1, 3", // 42
+    "45.1, 1, 4"
+  })
+  void a_tube_s_wall_changes_class_at_33_38_and_42(double side, double wall, int expected) {
+    Section tube = Section.rectangularTube(mm(side), mm(side), mm(wall), mm(1.5 * wall));
+    assertEquals(expected, WallLimits.classOf(tube.walls().get(0), 235e6));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"49.9, 1", "50.1, 2", "70.1, 3", "90.1, 4"})
+  void a_round_tube_changes_class_at_50_70_and_90(double diameter, int expected) {
+    Section tube = Section.roundTube(mm(diameter), mm(1));
+    assertEquals(expected, WallLimits.classOf(tube.walls().get(0), 235e6));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"8.9, 1", "9.9, 2", "13.9, 3", "14.1, 4"})
+  void a_flange_changes_class_at_9_10_and_14(double ratio, int expected) {
+    Section channel = Section.foldedChannel(mm(80), mm(2 * (ratio + 2)), mm(2), mm(2));
+    assertEquals(expected, WallLimits.classOf(channel.walls().get(0), 235e6));
+  }
+
+  @Test
+  void stronger_steel_has_narrower_limits() {
+    Section tube = Section.squareTube(mm(100), mm(3));
+    assertEquals(1, WallLimits.classOf(tube.walls().get(0), 235e6));
+    assertEquals(2, WallLimits.classOf(tube.walls().get(0), 355e6));
+    assertEquals(4, WallLimits.classOf(tube.walls().get(0), 460e6));
+  }
+
+  @Test
+  void a_section_has_the_class_of_its_worst_wall_with_the_clause() {
+    Section tube = Section.rectangularTube(mm(80), mm(40), mm(3));
+    assertEquals(
+        "class 1 in uniform compression: left wall, c/t = 23.7; class 3 ends at 34.2 (EN"
+            + " 1993-1-1:2005, table 5.2, ε = 0.814)",
+        WallLimits.classInCompression(tube, Material.rated("S355J2H")));
+    String round =
+        WallLimits.classInCompression(
+            Section.roundTube(mm(60.3), mm(3)), Material.rated("S235JRH"));
+    assertTrue(round.contains("d/t = 20.1; class 3 ends at 90.0"), round);
+  }
+
+  @Test
+  void what_the_standard_does_not_cover_is_not_checked() {
+    assertEquals(
+        "class not checked: outside EN 1993-1-1: 6061-T6 is not steel",
+        WallLimits.classInCompression(
+            Section.squareTube(mm(50), mm(3)), Material.rated("6061-T6")));
+    assertEquals(
+        "class not checked: a solid bar has no thin walls, or its walls are not known",
+        WallLimits.classInCompression(Section.flatBar(mm(50), mm(8)), Material.rated("S355JR")));
+  }
+}

@@ -1,0 +1,166 @@
+package rungwork.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static rungwork.quantity.Quantities.mm;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import rungwork.fault.ModelException;
+import rungwork.material.Material;
+import rungwork.quantity.Units;
+import rungwork.section.RolledWalls;
+import rungwork.section.Section;
+import rungwork.section.SizeTable;
+import rungwork.study.Shortlist;
+
+/** Cards of sections: one in its material, two side by side, several in a line-up. */
+class SectionCardTest {
+  private static final Section TUBE = SizeTable.of("rectangular tube EN 10219-2").at("80x40x3");
+  private static final Section SHARP =
+      Section.rolledChannel(mm(80), mm(40), RolledWalls.of(mm(3), mm(3), mm(0)))
+          .named("square-cornered channel");
+  private static final Section CHANNEL = Section.foldedChannel(mm(80), mm(40), mm(3), mm(3));
+
+  private static String text(Shown shown) {
+    return shown.page(Units.METRIC).text().replaceAll("\\s+", " ");
+  }
+
+  @Test
+  void a_card_shows_mass_and_class_of_its_material() {
+    String steel = text(SectionCard.of(TUBE, Material.rated("S355J2H")));
+    assertTrue(steel.contains("Section rectangular tube 80x40x3 in S355J2H"), steel);
+    assertTrue(steel.contains("mass of a length m 5.187 kg/m"), steel);
+    assertTrue(steel.contains("class 1 in uniform compression: left wall, c/t = 23.7"), steel);
+    String aluminium = text(SectionCard.of(TUBE, Material.rated("6061-T6")));
+    assertTrue(aluminium.contains("mass of a length m 1.784 kg/m"), aluminium);
+    assertTrue(aluminium.contains("class not checked: outside EN 1993-1-1"), aluminium);
+  }
+
+  @Test
+  void without_a_material_the_mass_is_steel_s_and_says_so() {
+    String page = SectionPage.of(TUBE, Units.METRIC).text();
+    assertTrue(page.contains("mass of a length, steel  m       5.187  kg/m"), page);
+    assertFalse(page.contains("class"));
+  }
+
+  @Test
+  void nobody_s_yield_strength_gives_no_class() {
+    String page = text(SectionCard.of(TUBE, Material.unrated("A513 electric-welded")));
+    assertTrue(
+        page.contains(
+            "class not checked: nobody guarantees the yield strength of A513 electric-welded"),
+        page);
+  }
+
+  /** The open channel's 154 · 3³/3 = 1386 mm⁴ and the tube's 438 786 mm⁴, worked by hand. */
+  @Test
+  void boxing_a_channel_multiplies_its_torsion_constant_free_to_warp_by_317() {
+    Shown card = SectionCard.beside(SHARP, TUBE);
+    String page = text(card);
+    assertTrue(
+        page.contains(
+            "rectangular tube 80x40x3 has 317 times the torsion constant of square-cornered channel"),
+        page);
+    assertTrue(page.contains("stiff in twist, free to warp: × 317"), page);
+    assertTrue(page.contains("nothing was checked"), page);
+    assertTrue(page.contains("ends held against warping"), page);
+  }
+
+  @Test
+  void the_ratios_stand_as_bars_on_a_logarithmic_scale() {
+    Picture bars =
+        RatioBars.of(
+            "ratios",
+            List.of(
+                new RatioBars.Entry("ten", 10),
+                new RatioBars.Entry("hundred", 100),
+                new RatioBars.Entry("half", 0.5),
+                new RatioBars.Entry("same", 1)));
+    Drawings.holds(bars);
+    double ten = width(bars, 0);
+    assertEquals(2, width(bars, 1) / ten, 1e-2);
+    assertEquals(Math.log10(2), width(bars, 2) / ten, 1e-2);
+    assertTrue(Drawings.words(bars).containsAll(List.of("× 10.0", "× 100", "× 0.500", "× 1.00")));
+  }
+
+  private static double width(Picture picture, int bar) {
+    double[] places = Drawings.places(Xml.all(picture.svg(), "polygon").get(bar));
+    return Math.abs(places[2] - places[0]);
+  }
+
+  @Test
+  void two_sections_are_drawn_to_one_scale() {
+    Picture row = SectionRow.of(List.of(TUBE, Section.squareTube(mm(40), mm(3))), Units.METRIC);
+    Drawings.holds(row);
+    List<String> words = Drawings.words(row);
+    assertTrue(words.containsAll(List.of("A", "B", "80", "40", "5.187 kg/m")), words.toString());
+    double first = height(Xml.all(row.svg(), "path").get(0).getAttribute("d"));
+    double second = height(Xml.all(row.svg(), "path").get(1).getAttribute("d"));
+    assertEquals(2, first / second, 1e-3);
+  }
+
+  private static double height(String path) {
+    double[] numbers =
+        java.util.Arrays.stream(path.split("[^0-9.-]+"))
+            .filter(part -> !part.isEmpty())
+            .mapToDouble(Double::parseDouble)
+            .toArray();
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (int i = 1; i < numbers.length; i += 2) {
+      low = Math.min(low, numbers[i]);
+      high = Math.max(high, numbers[i]);
+    }
+    return high - low;
+  }
+
+  @Test
+  void a_line_up_gives_each_trait_as_a_part_of_the_best() {
+    Lineup lineup = Lineup.of(TUBE, CHANNEL);
+    String page = text(lineup);
+    assertTrue(
+        page.contains(
+            "stiff in twist, free to warp (It): rectangular tube 80x40x3 100 %, channel 80x40x3"
+                + " 0.31 %"),
+        page);
+    assertTrue(page.contains("open, so its torsion is that of ends free to warp: channel"), page);
+    assertTrue(page.contains("nothing was checked"), page);
+    Drawings.holds(TraitBars.of(lineup.sections()));
+    assertEquals(lineup.page(Units.METRIC).text(), lineup.toString());
+  }
+
+  @Test
+  void a_line_up_of_one_or_without_outlines_is_refused() {
+    assertEquals(
+        "a line-up takes 2 to 26 sections; there are 1",
+        assertThrows(ModelException.class, () -> Lineup.of(TUBE)).getMessage());
+    Section bare = new Section("bare", TUBE.properties(), TUBE.points(), TUBE.walls());
+    assertEquals(
+        "bare has no outline to draw; it is known by its properties alone",
+        assertThrows(ModelException.class, () -> Lineup.of(TUBE, bare)).getMessage());
+  }
+
+  @Test
+  void a_table_of_sizes_says_how_far_print_and_sum_differ() {
+    String page = SizeTablePage.of(SizeTable.of("channel UPE EN 10365"), Units.METRIC).text();
+    assertTrue(
+        page.replaceAll("\\s+", " ")
+            .contains(
+                "13 sizes; 143 printed figures compared with the computed ones, the worst differs"
+                    + " by 0.38 %, rounding of its digits included"),
+        page);
+    String flats = SizeTablePage.of(SizeTable.of("flat EN 10058"), Units.METRIC).text();
+    assertTrue(flats.contains("nothing printed beside them was at hand to compare"), flats);
+  }
+
+  @Test
+  void a_shortlist_checks_nothing_and_says_so() {
+    Shortlist list = Shortlist.of(List.of(TUBE, CHANNEL));
+    String page = ShortlistPage.of(list, Units.METRIC).text();
+    assertTrue(page.contains("sizes only: no load was looked at, nothing was checked"), page);
+    assertTrue(page.contains("open: free to warp"), page);
+  }
+}
