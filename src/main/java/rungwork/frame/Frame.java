@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
 
@@ -28,6 +29,7 @@ public final class Frame {
     refuseUnknownNodes();
     nodes.values().forEach(this::refuseOffPlane);
     beams.values().forEach(this::refuseCoupled);
+    beams.values().forEach(this::refuseArms);
     refuseCoincident();
   }
 
@@ -102,13 +104,33 @@ public final class Frame {
   }
 
   /**
-   * The length of a beam between its nodes.
+   * Where a beam starts: at its start node, or at the end of a rigid arm from it.
+   *
+   * @param beam one of this frame's beams
+   * @return the place
+   */
+  public Point startOf(Beam beam) {
+    return beam.atStart().arm().from(node(beam.start()).at());
+  }
+
+  /**
+   * Where a beam ends: at its end node, or at the end of a rigid arm from it.
+   *
+   * @param beam one of this frame's beams
+   * @return the place
+   */
+  public Point endOf(Beam beam) {
+    return beam.atEnd().arm().from(node(beam.end()).at());
+  }
+
+  /**
+   * The length of a beam between its ends, rigid arms not counted.
    *
    * @param beam one of this frame's beams
    * @return its length [m]
    */
   public double length(Beam beam) {
-    return node(beam.start()).at().distance(node(beam.end()).at());
+    return startOf(beam).distance(endOf(beam));
   }
 
   /**
@@ -122,6 +144,20 @@ public final class Frame {
     nodes.values().forEach(builder::node);
     beams.values().forEach(builder::beam);
     others.forEach(builder::support);
+    return builder.build();
+  }
+
+  /**
+   * The same frame with every beam changed, for example so that shear strain counts.
+   *
+   * @param change what to make of a beam; its nodes must be of this frame
+   * @return the changed frame
+   */
+  public Frame with(UnaryOperator<Beam> change) {
+    Builder builder = in(plane);
+    nodes.values().forEach(builder::node);
+    beams.values().forEach(beam -> builder.beam(change.apply(beam)));
+    supports.forEach(builder::support);
     return builder.build();
   }
 
@@ -169,6 +205,20 @@ public final class Frame {
             });
   }
 
+  private void refuseArms(Beam beam) {
+    refuseArm(beam, beam.atStart().arm(), beam.start());
+    refuseArm(beam, beam.atEnd().arm(), beam.end());
+  }
+
+  private void refuseArm(Beam beam, End.Arm arm, String node) {
+    double off = plane.toFrame(arm.x(), arm.y(), arm.z())[2];
+    if (Math.abs(off) > FLATNESS) {
+      throw new ModelException(
+          "the rigid arm of beam %s at node %s leaves the frame's plane by %s; it would turn pulling into bending out of the plane, which a flat frame cannot follow; keep the arm in the plane"
+              .formatted(beam.name(), node, Scale.MM.show(off)));
+    }
+  }
+
   private void refuseCoincident() {
     for (Beam beam : beams.values()) {
       if (length(beam) < FLATNESS) {
@@ -177,7 +227,7 @@ public final class Frame {
                 + beam.name()
                 + " is "
                 + Scale.MM.show(length(beam))
-                + " long: its nodes "
+                + " long: its ends at nodes "
                 + beam.start()
                 + " and "
                 + beam.end()

@@ -105,8 +105,8 @@ public record DeflectedShape(Response response) implements Shown {
   }
 
   private List<Spot> shape(Beam beam, Sight sight, double magnification) {
-    Point start = response.frame().node(beam.start()).at();
-    Point end = response.frame().node(beam.end()).at();
+    Point start = response.frame().startOf(beam);
+    Point end = response.frame().endOf(beam);
     return IntStream.rangeClosed(0, STEPS)
         .mapToDouble(i -> (double) i / STEPS)
         .mapToObj(

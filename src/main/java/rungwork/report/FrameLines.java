@@ -14,13 +14,22 @@ final class FrameLines {
     for (Beam beam : frame.beams()) {
       canvas.part(
           beam.name(),
-          () ->
-              canvas.line(
-                  "thin",
-                  sight.place(frame.node(beam.start()).at()),
-                  sight.place(frame.node(beam.end()).at())));
+          () -> {
+            Spot start = sight.place(frame.startOf(beam));
+            Spot end = sight.place(frame.endOf(beam));
+            canvas.line("thin", start, end);
+            arm(canvas, sight.place(frame.node(beam.start()).at()), start);
+            arm(canvas, sight.place(frame.node(beam.end()).at()), end);
+          });
     }
     frame.supports().forEach(support -> support(canvas, frame, sight, support));
+  }
+
+  /** A rigid arm from a node to a beam's end. */
+  private static void arm(Canvas canvas, Spot node, Spot end) {
+    if (!node.equals(end)) {
+      canvas.line("thin", node, end);
+    }
   }
 
   private static void support(Canvas canvas, Frame frame, Sight sight, Support support) {

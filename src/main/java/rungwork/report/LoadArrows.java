@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import rungwork.fault.Scale;
+import rungwork.frame.Beam;
 import rungwork.frame.Frame;
 import rungwork.frame.Load;
 import rungwork.frame.LoadCase;
@@ -121,11 +124,21 @@ public record LoadArrows(Frame frame, LoadCase loadCase) implements Shown {
     if (loads().stream().anyMatch(load -> load.moment() > 0)) {
       blocks.add(new Block.Folded("The moments drawn", List.of(new Block.Figure(moments(units)))));
     }
-    if (!loadCase.assumptions().isEmpty()) {
-      blocks.add(new Block.Remarks(loadCase.assumptions()));
+    List<String> remarks = new ArrayList<>(strains());
+    remarks.addAll(loadCase.assumptions());
+    if (!remarks.isEmpty()) {
+      blocks.add(new Block.Remarks(remarks));
     }
     blocks.add(table(units));
     return new Page(blocks);
+  }
+
+  /** What strains the frame without a force, in words. */
+  private List<String> strains() {
+    return loadCase.loads().stream()
+        .filter(load -> acting(load).isEmpty())
+        .map(Load::toString)
+        .toList();
   }
 
   private Table table(Units units) {
@@ -145,25 +158,58 @@ public record LoadArrows(Frame frame, LoadCase loadCase) implements Shown {
   private List<Acting> loads() {
     Map<String, Acting> sums = new LinkedHashMap<>();
     for (Load load : loadCase.loads()) {
-      Acting one = acting(load);
-      sums.merge(one.place(), one, Acting::plus);
+      acting(load).ifPresent(one -> sums.merge(one.place(), one, Acting::plus));
     }
     return List.copyOf(sums.values());
   }
 
-  private Acting acting(Load load) {
+  /** What a load does where it acts; nothing for what only strains the frame. */
+  private Optional<Acting> acting(Load load) {
     if (load instanceof Load.AtNode node) {
-      return new Acting(node.node(), frame.node(node.node()).at(), node.wrench());
+      return Optional.of(new Acting(node.node(), frame.node(node.node()).at(), node.wrench()));
+    } else if (load instanceof Load.OnBeam on) {
+      String place = "on %s at %s".formatted(on.beam(), Scale.MM.show(on.from()));
+      return Optional.of(new Acting(place, along(on.beam(), on.from()), on.wrench()));
+    } else if (load instanceof Load.AlongBeam along) {
+      double length = frame.length(frame.beam(along.beam()));
+      Wrench sum = Wrench.force(along.wx(), along.wy(), along.wz()).times(length);
+      return Optional.of(new Acting("along " + along.beam(), along(along.beam(), length / 2), sum));
+    } else if (load instanceof Load.AlongPart part) {
+      return Optional.of(acting(part));
     }
-    Load.AlongBeam along = (Load.AlongBeam) load;
-    var beam = frame.beam(along.beam());
-    double length = frame.length(beam);
-    Point start = frame.node(beam.start()).at();
-    Point end = frame.node(beam.end()).at();
-    Point middle =
-        new Point((start.x() + end.x()) / 2, (start.y() + end.y()) / 2, (start.z() + end.z()) / 2);
-    Wrench sum = Wrench.force(along.wx() * length, along.wy() * length, along.wz() * length);
-    return new Acting("along " + along.beam(), middle, sum);
+    return Optional.empty();
+  }
+
+  /** The resultant of a load that varies linearly: its centre is off the part's middle. */
+  private Acting acting(Load.AlongPart part) {
+    double length = part.to() - part.from();
+    Load.PerMetre first = part.first();
+    Load.PerMetre last = part.last();
+    Wrench atFirst = Wrench.force(first.wx(), first.wy(), first.wz()).times(length / 2);
+    Wrench atLast = Wrench.force(last.wx(), last.wy(), last.wz()).times(length / 2);
+    Point middle = along(part.beam(), (part.from() + part.to()) / 2);
+    Wrench sum =
+        atFirst
+            .moved(along(part.beam(), part.from() + length / 3), middle)
+            .plus(atLast.moved(along(part.beam(), part.to() - length / 3), middle));
+    return new Acting(words(part), middle, sum);
+  }
+
+  private String words(Load.AlongPart part) {
+    boolean whole = part.from() == 0 && part.to() == frame.length(frame.beam(part.beam()));
+    return whole
+        ? "along " + part.beam()
+        : "along %s from %s to %s"
+            .formatted(part.beam(), Scale.MM.show(part.from()), Scale.MM.show(part.to()));
+  }
+
+  private Point along(String name, double from) {
+    Beam beam = frame.beam(name);
+    Point start = frame.startOf(beam);
+    Point end = frame.endOf(beam);
+    double t = from / frame.length(beam);
+    return start.plus(
+        t * (end.x() - start.x()), t * (end.y() - start.y()), t * (end.z() - start.z()));
   }
 
   /** An arrow on the drawing: where it is from, its free end and its end at the frame. */

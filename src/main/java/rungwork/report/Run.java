@@ -78,8 +78,8 @@ final class Run {
   }
 
   private double[] way() {
-    Point start = frame.node(beam.start()).at();
-    Point end = frame.node(beam.end()).at();
+    Point start = frame.startOf(beam);
+    Point end = frame.endOf(beam);
     double size = frame.length(beam);
     return new double[] {
       (end.x() - start.x()) / size, (end.y() - start.y()) / size, (end.z() - start.z()) / size

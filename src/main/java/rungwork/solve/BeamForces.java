@@ -1,28 +1,27 @@
 package rungwork.solve;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.function.ToDoubleFunction;
 
 /**
- * The internal forces along one beam: exact polynomials, since its loads are uniform. With q the
- * line loads along its axes and t the torque per length about the line of shear centres:
+ * The internal forces along one beam: between the places where loads begin, end or act they are
+ * exact polynomials. With q the line loads along its axes and t the torque per length about the
+ * line of shear centres:
  *
  * <pre>
- *   N = N₀ − qx·x      Vy = Vy₀ − qy·x                  Vz = Vz₀ − qz·x
- *   T = T₀ − t·x       My = My₀ + Vz₀·x − qz·x²/2       Mz = Mz₀ − Vy₀·x + qy·x²/2
+ *   dN/dx = −qx    dVy/dx = −qy    dVz/dx = −qz    dT/dx = −t    dMz/dx = −Vy    dMy/dx = Vz
  * </pre>
  */
 public final class BeamForces {
-  private final String beam;
-  private final double length;
-  private final InternalForces start;
-  private final double[] line;
+  private final Member member;
+  private final Span span;
 
-  BeamForces(Member member, double[] ends, double[] line) {
-    beam = member.beam().name();
-    length = member.length();
-    start = new InternalForces(-ends[0], -ends[1], -ends[2], -ends[3], -ends[4], -ends[5]);
-    this.line = line;
+  BeamForces(Member member, double[] ends, Span loads) {
+    this.member = member;
+    span = loads.from(new double[] {-ends[0], -ends[1], -ends[2], -ends[3], -ends[4], -ends[5]});
   }
 
   /**
@@ -31,49 +30,121 @@ public final class BeamForces {
    * @return its name
    */
   public String beam() {
-    return beam;
+    return member.beam().name();
   }
 
   /**
    * Its length.
    *
-   * @return the distance between its nodes [m]
+   * @return the distance between its ends [m]
    */
   public double length() {
-    return length;
+    return member.length();
   }
 
   /**
-   * The internal forces at a cut.
+   * The internal forces at a cut. Where a point load acts, the cut is just beyond it.
    *
    * @param fraction of the length, 0 at the start and 1 at the end [1]
    * @return the six internal forces there
    */
   public InternalForces at(double fraction) {
-    double x = fraction * length;
+    double[] state = span.at(fraction, member);
     return new InternalForces(
-        start.n() - line[0] * x,
-        start.vy() - line[1] * x,
-        start.vz() - line[2] * x,
-        start.t() - line[3] * x,
-        start.my() + start.vz() * x - line[2] * x * x / 2,
-        start.mz() - start.vy() * x + line[1] * x * x / 2);
+        state[Span.N],
+        state[Span.VY],
+        state[Span.VZ],
+        state[Span.T],
+        state[Span.MY],
+        state[Span.MZ]);
   }
 
   /**
-   * Where some internal force can be largest: both ends, and each place between them where a shear
-   * force crosses zero, for there the moment is extreme.
+   * Where some internal force can be largest: both ends, both sides of each point load, and each
+   * place between where a shear force or a line load crosses zero, for there the moment or the
+   * shear force is extreme.
    *
    * @return fractions of the length in rising order [1]
    */
   public List<Double> stations() {
-    TreeSet<Double> fractions = new TreeSet<>(List.of(0.0, 1.0));
-    for (double zero : new double[] {start.vy() / line[1], start.vz() / line[2]}) {
-      double fraction = zero / length;
-      if (fraction > 0 && fraction < 1) {
-        fractions.add(fraction);
+    TreeSet<Double> stations = new TreeSet<>(List.of(0.0, 1.0));
+    for (double jump : span.jumps()) {
+      stations.add(jump);
+      if (jump > 0) {
+        stations.add(Math.nextDown(jump));
       }
     }
-    return List.copyOf(fractions);
+    double from = 0;
+    for (double to : span.breaks()) {
+      addZeros(stations, from, to);
+      from = to;
+    }
+    addZeros(stations, from, 1);
+    return List.copyOf(stations);
   }
+
+  private void addZeros(TreeSet<Double> stations, double from, double to) {
+    InternalForces there = at(from);
+    double[] shear = {there.vy(), there.vz()};
+    for (int axis = 0; axis < 3; axis++) {
+      double load = span.perMetre(axis, from, length());
+      double growth = span.growth(axis, from);
+      add(stations, from, to, -load / growth);
+      if (axis > 0) {
+        for (double root : roots(-growth / 2, -load, shear[axis - 1])) {
+          add(stations, from, to, root);
+        }
+      }
+    }
+  }
+
+  private void add(TreeSet<Double> stations, double from, double to, double x) {
+    double fraction = from + x / length();
+    if (fraction > from && fraction < to) {
+      stations.add(fraction);
+    }
+  }
+
+  /** Where ax² + bx + c is zero; the stable form of the formula, for a may be next to nothing. */
+  private static double[] roots(double a, double b, double c) {
+    double half = -b / 2;
+    double q = half + Math.copySign(Math.sqrt(half * half - a * c), half);
+    return new double[] {q / a, c / q};
+  }
+
+  /**
+   * The largest value of one of the six internal forces.
+   *
+   * @param force one of the six, such as {@code InternalForces::mz}
+   * @return where it is largest, exactly
+   */
+  public Extreme largest(ToDoubleFunction<InternalForces> force) {
+    return extremes(force).stream().max(Comparator.comparingDouble(Extreme::value)).orElseThrow();
+  }
+
+  /**
+   * The smallest value of one of the six internal forces: the most negative.
+   *
+   * @param force one of the six, such as {@code InternalForces::mz}
+   * @return where it is smallest, exactly
+   */
+  public Extreme smallest(ToDoubleFunction<InternalForces> force) {
+    return extremes(force).stream().min(Comparator.comparingDouble(Extreme::value)).orElseThrow();
+  }
+
+  private List<Extreme> extremes(ToDoubleFunction<InternalForces> force) {
+    List<Extreme> extremes = new ArrayList<>();
+    for (double fraction : stations()) {
+      extremes.add(new Extreme(fraction, force.applyAsDouble(at(fraction))));
+    }
+    return extremes;
+  }
+
+  /**
+   * An extreme value along the beam.
+   *
+   * @param fraction where, of the length [1]; just before a point load when that side counts
+   * @param value the internal force there [N] or [N·m]
+   */
+  public record Extreme(double fraction, double value) {}
 }

@@ -1,36 +1,57 @@
 package rungwork.solve;
 
+import java.util.List;
+
 /**
- * A member's stiffness against deformation with some deformations released: they are eliminated one
- * after the other, each from the condition that its force is zero.
+ * A member's stiffness against deformation with the joints at its ends eliminated one after the
+ * other, each from the condition that its spring, or nothing, takes the force in it. With k and f
+ * from the joints before, c the spring's stiffness (0: released):
  *
  * <pre>
- *   k_ij ← k_ij − k_ir k_rj / k_rr,   f_i ← f_i − k_ir f_r / k_rr,   d_r = −(f_r + Σ k_rj d_j) / k_rr
+ *   c g = F = rᵀ k (d − r g) + rᵀ f + wᵀp     g = (rᵀ k d + rᵀ f + wᵀp) / (c + rᵀ k r)
+ *   k ← k − k r rᵀ k / (c + rᵀ k r)           f ← f − k r (rᵀ f + wᵀp) / (c + rᵀ k r)
  * </pre>
  */
 final class Condensation {
-  private final int[] released;
-  private final double[][] rows;
+  private final List<Joint> joints;
+  private final double[][] columns;
+  private final double[] resistances;
   private final double[][] stiffness;
 
   /**
-   * Eliminates the released deformations.
+   * Eliminates the joints.
    *
-   * @param full stiffness with nothing released; its entries are replaced
-   * @param released the released deformations, none twice
+   * @param full stiffness with stiff ends; its entries are replaced
+   * @param joints the joints, which leave the member held
    */
-  Condensation(double[][] full, int[] released) {
-    this.released = released;
-    rows = new double[released.length][];
+  Condensation(double[][] full, List<Joint> joints) {
+    this.joints = joints;
+    columns = new double[joints.size()][];
+    resistances = new double[joints.size()];
     stiffness = full;
-    for (int step = 0; step < released.length; step++) {
-      int r = released[step];
-      rows[step] = stiffness[r].clone();
-      for (double[] row : stiffness) {
-        subtract(row, row[r] / rows[step][r], rows[step]);
-        row[r] = 0;
+    for (int step = 0; step < columns.length; step++) {
+      double[] r = joints.get(step).byDeformation();
+      double[] column = new double[full.length];
+      for (int i = 0; i < column.length; i++) {
+        column[i] = dot(stiffness[i], r);
+      }
+      columns[step] = column;
+      resistances[step] = joints.get(step).stiffness() + dot(r, column);
+      for (int i = 0; i < column.length; i++) {
+        subtract(stiffness[i], column[i] / resistances[step], column);
+      }
+      if (joints.get(step).stiffness() == 0) {
+        joints.get(step).clean(stiffness);
       }
     }
+  }
+
+  private static double dot(double[] left, double[] right) {
+    double sum = 0;
+    for (int i = 0; i < left.length; i++) {
+      sum += left[i] * right[i];
+    }
+    return sum;
   }
 
   private static void subtract(double[] row, double factor, double[] other) {
@@ -41,41 +62,51 @@ final class Condensation {
     }
   }
 
-  /** The stiffness that is left; rows and columns of released deformations are zero. */
+  /** The stiffness that is left. */
   double[][] stiffness() {
     return stiffness;
   }
 
-  /** Forces that hold all deformations at zero, replaced by those with the releases let go. */
-  void release(double[] clamped) {
-    for (int step = 0; step < released.length; step++) {
-      int r = released[step];
-      subtract(clamped, clamped[r] / rows[step][r], rows[step]);
-      clamped[r] = 0;
+  /**
+   * Forces that hold all deformations at zero, replaced by those with the joints giving way.
+   *
+   * @param clamped the forces with stiff ends
+   * @param atEnd N, Vy, Vz, T, My, Mz that the loads alone make at the end
+   */
+  void giveWay(double[] clamped, double[] atEnd) {
+    for (int step = 0; step < columns.length; step++) {
+      Joint joint = joints.get(step);
+      double force = dot(joint.byDeformation(), clamped) + dot(joint.byLoad(), atEnd);
+      subtract(clamped, force / resistances[step], columns[step]);
     }
   }
 
   /**
-   * How the member really deforms: where a deformation is released, its end turns otherwise than
-   * its node.
+   * How far the joints at the start open.
    *
-   * @param deformations as the nodes move; the released ones are replaced
-   * @param clamped the forces that hold all deformations at zero, nothing released
+   * @param deformations as the nodes move
+   * @param clamped the forces that hold all deformations at zero with stiff ends
+   * @param atEnd as in {@link #giveWay}
+   * @return an opening for each internal force: N, Vy, Vz, T, My, Mz
    */
-  void follow(double[] deformations, double[] clamped) {
-    double[] forces = clamped.clone();
-    double[] left = new double[released.length];
-    for (int step = 0; step < released.length; step++) {
-      left[step] = forces[released[step]];
-      subtract(forces, left[step] / rows[step][released[step]], rows[step]);
+  double[] openingsAtStart(double[] deformations, double[] clamped, double[] atEnd) {
+    double[] d = deformations.clone();
+    double[] f = clamped.clone();
+    double[] loads = new double[columns.length];
+    for (int step = 0; step < columns.length; step++) {
+      Joint joint = joints.get(step);
+      loads[step] = dot(joint.byDeformation(), f) + dot(joint.byLoad(), atEnd);
+      subtract(f, loads[step] / resistances[step], columns[step]);
     }
-    for (int step = released.length - 1; step >= 0; step--) {
-      int r = released[step];
-      double sum = left[step];
-      for (int j = 0; j < deformations.length; j++) {
-        sum += j == r ? 0 : rows[step][j] * deformations[j];
+    double[] openings = new double[6];
+    for (int step = columns.length - 1; step >= 0; step--) {
+      Joint joint = joints.get(step);
+      double opening = (dot(columns[step], d) + loads[step]) / resistances[step];
+      subtract(d, opening, joint.byDeformation());
+      if (joint.atEnd() == 0) {
+        openings[joint.internalForce()] = opening;
       }
-      deformations[r] = -sum / rows[step][r];
     }
+    return openings;
   }
 }

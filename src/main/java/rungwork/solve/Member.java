@@ -1,10 +1,9 @@
 package rungwork.solve;
 
-import java.util.stream.IntStream;
 import rungwork.frame.Beam;
+import rungwork.frame.End;
 import rungwork.frame.Frame;
 import rungwork.frame.Point;
-import rungwork.frame.Release;
 import rungwork.material.Elasticity;
 import rungwork.section.Properties;
 
@@ -19,10 +18,11 @@ import rungwork.section.Properties;
  *   4, 5 bend y  My    the same about y
  * </pre>
  *
- * <p>Bending is Euler and Bernoulli's (no shear flexibility), torsion Saint-Venant's (free to
- * warp). Stretch and the moments refer to the line of centroids, which is the node line; bending
+ * <p>Bending is Euler and Bernoulli's, or Timoshenko's where the beam says so; torsion is
+ * Saint-Venant's (free to warp). Stretch and the moments refer to the line of centroids; bending
  * out of the plane and torsion to the line of shear centres, which lies {@code offset} along y from
- * it. The two are joined by rigid arms at the ends: w = u_n + offset·φx.
+ * it. The two are joined by rigid arms at the ends: w = u_n + offset·φx. Rigid arms in the plane
+ * join the ends to the nodes.
  */
 final class Member {
   /** Motions of both nodes together. */
@@ -35,9 +35,11 @@ final class Member {
   private final double length;
   private final double cosine;
   private final double sine;
+  private final double[][] arms;
   private final Rigidity rigidity;
   private final double offset;
   private final double[][] compatibility;
+  private final double[][] stiffness;
   private final Condensation condensation;
 
   /**
@@ -48,23 +50,29 @@ final class Member {
    */
   Member(Frame frame, Beam beam) {
     this.beam = beam;
-    Point from = frame.node(beam.start()).at();
-    Point to = frame.node(beam.end()).at();
+    Point from = frame.startOf(beam);
+    Point to = frame.endOf(beam);
     double[] run = frame.plane().toFrame(to.x() - from.x(), to.y() - from.y(), to.z() - from.z());
     length = Math.hypot(run[0], run[1]);
     cosine = run[0] / length;
     sine = run[1] / length;
+    arms = new double[][] {arm(frame, beam.atStart().arm()), arm(frame, beam.atEnd().arm())};
     rigidity = Rigidity.of(beam);
     offset = beam.section().properties().shearCentreY();
     compatibility = compatibility();
-    condensation = new Condensation(stiffness(), released());
+    stiffness = stiffness();
+    condensation = new Condensation(stiffness(), Joint.of(beam, length));
+  }
+
+  private static double[] arm(Frame frame, End.Arm arm) {
+    return frame.plane().toFrame(arm.x(), arm.y(), arm.z());
   }
 
   Beam beam() {
     return beam;
   }
 
-  /** Distance between its nodes [m]. */
+  /** Distance between its ends [m]. */
   double length() {
     return length;
   }
@@ -74,12 +82,12 @@ final class Member {
     return offset;
   }
 
-  /** EA, GJ, EIz and EIy. */
+  /** EA, GJ, EIz, EIy, GAy and GAz. */
   Rigidity rigidity() {
     return rigidity;
   }
 
-  /** Its releases, and the stiffness against deformation that they leave. */
+  /** Its releases and springs, and the stiffness against deformation that they leave. */
   Condensation condensation() {
     return condensation;
   }
@@ -89,21 +97,28 @@ final class Member {
     return compatibility;
   }
 
-  /** EA/L, GJ/L, 4EI/L and 2EI/L (slope deflection; any text on matrix analysis), 6 × 6. */
+  /**
+   * EA/L, GJ/L, and for bending EI/L times (4 + Φ)/(1 + Φ) and (2 − Φ)/(1 + Φ) with Φ = 12EI/(GA
+   * L²), which is nothing without shear strain (slope deflection; any text on matrix analysis), 6 ×
+   * 6.
+   */
   private double[][] stiffness() {
     double[][] k = new double[DEFORMATIONS][DEFORMATIONS];
     k[0][0] = rigidity.stretching() / length;
     k[1][1] = rigidity.twisting() / length;
-    addBending(k, 2, rigidity.bendingZ() / length);
-    addBending(k, 4, rigidity.bendingY() / length);
+    addBending(k, 2, rigidity.bendingZ(), rigidity.shearingY());
+    addBending(k, 4, rigidity.bendingY(), rigidity.shearingZ());
     return k;
   }
 
-  private static void addBending(double[][] k, int first, double perLength) {
-    k[first][first] = 4 * perLength;
-    k[first + 1][first + 1] = 4 * perLength;
-    k[first][first + 1] = 2 * perLength;
-    k[first + 1][first] = 2 * perLength;
+  private void addBending(double[][] k, int first, double bending, double shearing) {
+    double phi = 12 * bending / (shearing * length * length);
+    double near = (4 + phi) / (1 + phi) * bending / length;
+    double far = (2 - phi) / (1 + phi) * bending / length;
+    k[first][first] = near;
+    k[first + 1][first + 1] = near;
+    k[first][first + 1] = far;
+    k[first + 1][first] = far;
   }
 
   private double[][] compatibility() {
@@ -132,14 +147,18 @@ final class Member {
     };
   }
 
-  /** Turns the 12 motions of the nodes from frame axes into this member's own. */
+  /** Turns the 12 motions of the nodes from frame axes into its ends', in its own axes. */
   double[] toLocal(double[] nodes) {
     double[] local = new double[MOTIONS];
     for (int i = 0; i < MOTIONS; i += 6) {
+      double[] arm = arms[i / 6];
+      double alongP = nodes[i] - arm[1] * nodes[i + 5];
+      double alongQ = nodes[i + 1] + arm[0] * nodes[i + 5];
+      double alongN = nodes[i + 2] + arm[1] * nodes[i + 3] - arm[0] * nodes[i + 4];
       double turnX = cosine * nodes[i + 3] + sine * nodes[i + 4];
-      local[i] = cosine * nodes[i] + sine * nodes[i + 1];
-      local[i + 1] = -sine * nodes[i] + cosine * nodes[i + 1];
-      local[i + 2] = nodes[i + 2] + offset * turnX;
+      local[i] = cosine * alongP + sine * alongQ;
+      local[i + 1] = -sine * alongP + cosine * alongQ;
+      local[i + 2] = alongN + offset * turnX;
       local[i + 3] = turnX;
       local[i + 4] = -sine * nodes[i + 3] + cosine * nodes[i + 4];
       local[i + 5] = nodes[i + 5];
@@ -147,17 +166,18 @@ final class Member {
     return local;
   }
 
-  /** Turns what the nodes do to the ends, 12 forces in the member's own axes, into frame axes. */
+  /** Turns what is done to its ends, 12 forces in its own axes, into the nodes', in frame axes. */
   double[] toFrame(double[] ends) {
     double[] nodes = new double[MOTIONS];
     for (int i = 0; i < MOTIONS; i += 6) {
+      double[] arm = arms[i / 6];
       double torque = ends[i + 3] + offset * ends[i + 2];
       nodes[i] = cosine * ends[i] - sine * ends[i + 1];
       nodes[i + 1] = sine * ends[i] + cosine * ends[i + 1];
       nodes[i + 2] = ends[i + 2];
-      nodes[i + 3] = cosine * torque - sine * ends[i + 4];
-      nodes[i + 4] = sine * torque + cosine * ends[i + 4];
-      nodes[i + 5] = ends[i + 5];
+      nodes[i + 3] = cosine * torque - sine * ends[i + 4] + arm[1] * nodes[i + 2];
+      nodes[i + 4] = sine * torque + cosine * ends[i + 4] - arm[0] * nodes[i + 2];
+      nodes[i + 5] = ends[i + 5] + arm[0] * nodes[i + 1] - arm[1] * nodes[i];
     }
     return nodes;
   }
@@ -191,86 +211,79 @@ final class Member {
   }
 
   /**
-   * A uniform line load in the member's own terms.
+   * Forces and moments in the member's own axes.
    *
-   * @param load along p, q, n on the line of centroids [N/m]
-   * @return along x, y, z [N/m], and the torque about the line of shear centres [N·m/m]
+   * @param load forces along p, q, n and moments about them, on the line of centroids
+   * @return forces along x, y, z, the torque about the line of shear centres, moments about y, z
    */
-  double[] lineLoad(double[] load) {
+  double[] toOwn(double[] load) {
     return new double[] {
       cosine * load[0] + sine * load[1],
       -sine * load[0] + cosine * load[1],
       load[2],
-      -offset * load[2]
+      cosine * load[3] + sine * load[4] - offset * load[2],
+      -sine * load[3] + cosine * load[4],
+      load[5]
     };
   }
 
   /**
-   * The forces that hold the deformations at zero under a line load: qL²/12 at clamped ends.
+   * The forces that hold the deformations at zero, its ends stiff: −k d₀. d₀ is how the member
+   * deforms by what acts between its ends, its end free of N, T and moments and its start of
+   * moments.
    *
-   * @param q as from {@link #lineLoad}
+   * @param free the state at its end when the start is at rest and free, as from {@link Span#at}
    * @return a force for each deformation
    */
-  double[] clamped(double[] q) {
-    double twelfth = length * length / 12;
-    return new double[] {
-      0,
-      (0.5 - torqueAtStart()) * q[3] * length,
-      -q[1] * twelfth,
-      q[1] * twelfth,
-      q[2] * twelfth,
-      -q[2] * twelfth
+  double[] clamped(double[] free) {
+    double alongX = free[Span.U] - free[Span.N] * length / rigidity.stretching();
+    double turnX = free[Span.TURN_X] - free[Span.T] * length / rigidity.twisting();
+    // Mz = ∫−Vy and My = ∫Vz vanish at the end by these shear forces at the start.
+    double shearY = free[Span.MZ] / length;
+    double shearZ = -free[Span.MY] / length;
+    double turnZ = free[Span.TURN_Z] - shearY * length * length / 2 / rigidity.bendingZ();
+    double turnY = free[Span.TURN_Y] + shearZ * length * length / 2 / rigidity.bendingY();
+    double rise = free[Span.V] + swayBy(shearY, rigidity.bendingZ(), rigidity.shearingY());
+    double lift = free[Span.W] + swayBy(shearZ, rigidity.bendingY(), rigidity.shearingZ());
+    double[] own = {
+      alongX, turnX, -rise / length, turnZ - rise / length, lift / length, turnY + lift / length
     };
+    double[] forces = new double[DEFORMATIONS];
+    for (int i = 0; i < DEFORMATIONS; i++) {
+      for (int j = 0; j < DEFORMATIONS; j++) {
+        forces[i] -= stiffness[i][j] * own[j];
+      }
+    }
+    return forces;
+  }
+
+  private double swayBy(double shear, double bending, double shearing) {
+    return shear * length / shearing - shear * Math.pow(length, 3) / (6 * bending);
   }
 
   /**
    * What the nodes do to the ends, by equilibrium of the member.
    *
    * @param s a force for each deformation
-   * @param q line load as from {@link #lineLoad}
+   * @param free as for {@link #clamped}
    * @return 12 forces in the member's own axes; force and torque about the line of shear centres
    */
-  double[] endForces(double[] s, double[] q) {
-    double half = length / 2;
-    double shearY = (s[2] + s[3]) / length;
-    double shearZ = -(s[4] + s[5]) / length;
-    double torque = q[3] * length;
+  double[] endForces(double[] s, double[] free) {
+    double shearY = (free[Span.MZ] - s[2] - s[3]) / length;
+    double shearZ = (s[4] + s[5] - free[Span.MY]) / length;
     return new double[] {
-      -s[0] - q[0] * half,
-      shearY - q[1] * half,
-      shearZ - q[2] * half,
-      -s[1] - torqueAtStart() * torque,
+      free[Span.N] - s[0],
+      -shearY,
+      -shearZ,
+      free[Span.T] - s[1],
       s[4],
       s[2],
-      s[0] - q[0] * half,
-      -shearY - q[1] * half,
-      -shearZ - q[2] * half,
-      s[1] - (1 - torqueAtStart()) * torque,
+      s[0],
+      shearY + free[Span.VY],
+      shearZ + free[Span.VZ],
+      s[1],
       s[5],
       s[3]
-    };
-  }
-
-  /** The part of a torque along the member that its start takes before T is added. */
-  private double torqueAtStart() {
-    return beam.startReleases().contains(Release.TORSION)
-        ? 0
-        : beam.endReleases().contains(Release.TORSION) ? 1 : 0.5;
-  }
-
-  private int[] released() {
-    return IntStream.concat(
-            beam.startReleases().stream().mapToInt(release -> deformation(release, 0)),
-            beam.endReleases().stream().mapToInt(release -> deformation(release, 1)))
-        .sorted()
-        .toArray();
-  }
-
-  private static int deformation(Release release, int end) {
-    return switch (release) {
-      case TORSION -> 1;
-      case IN_PLANE_BENDING -> 2 + end;
-      case OUT_OF_PLANE_BENDING -> 4 + end;
     };
   }
 
@@ -281,17 +294,29 @@ final class Member {
    * @param twisting GJ [N·m²]
    * @param bendingZ EIz, in plane [N·m²]
    * @param bendingY EIy, out of plane [N·m²]
+   * @param shearingY GA along y, in plane [N]; without end where shear strain is left out
+   * @param shearingZ GA along z, out of plane [N]; without end where shear strain is left out
    */
-  record Rigidity(double stretching, double twisting, double bendingZ, double bendingY) {
+  record Rigidity(
+      double stretching,
+      double twisting,
+      double bendingZ,
+      double bendingY,
+      double shearingY,
+      double shearingZ) {
     private static Rigidity of(Beam beam) {
       Properties section = beam.section().properties();
       Elasticity elasticity = beam.material().elasticity();
       double youngs = elasticity.youngsModulus();
+      double shear = elasticity.shearModulus();
+      boolean rigid = beam.bending() == Beam.Bending.WITHOUT_SHEAR_STRAIN;
       return new Rigidity(
           youngs * section.area(),
-          elasticity.shearModulus() * section.it(),
+          shear * section.it(),
           youngs * section.iz(),
-          youngs * section.iy());
+          youngs * section.iy(),
+          rigid ? Double.POSITIVE_INFINITY : shear * section.shearY(),
+          rigid ? Double.POSITIVE_INFINITY : shear * section.shearZ());
     }
   }
 }

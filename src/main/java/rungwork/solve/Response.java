@@ -11,15 +11,13 @@ import rungwork.frame.Wrench;
 public final class Response {
   private final Structure structure;
   private final LoadCase loadCase;
-  private final Loading loading;
   private final Solution solution;
   private final double[] unbalanced;
   private final double residual;
 
-  Response(Structure structure, LoadCase loadCase, Loading loading, Solution solution) {
+  Response(Structure structure, LoadCase loadCase, Solution solution) {
     this.structure = structure;
     this.loadCase = loadCase;
-    this.loading = loading;
     this.solution = solution;
     unbalanced = solution.unbalanced();
     residual = solution.imbalance(unbalanced);
@@ -66,10 +64,7 @@ public final class Response {
     double[] reaction = new double[6];
     for (int i = 0; i < 6; i++) {
       int motion = first + i;
-      reaction[i] =
-          structure.held(motion)
-              ? -unbalanced[motion]
-              : -structure.spring(motion) * solution.motion(motion);
+      reaction[i] = structure.held(motion) ? -unbalanced[motion] : -solution.springForce(motion);
     }
     Plane plane = structure.frame().plane();
     double[] force = plane.toVehicle(reaction[0], reaction[1], reaction[2]);
@@ -84,13 +79,11 @@ public final class Response {
    * @return its internal forces; T about the line of shear centres
    */
   public BeamForces forces(String beam) {
-    int index = structure.member(beam);
-    return new BeamForces(
-        structure.members().get(index), solution.endForces(index), loading.line(index));
+    return solution.forces(structure.member(beam));
   }
 
   /**
-   * How far a point of a beam's line of centroids moves: exact for a uniform load.
+   * How far a point of a beam's line of centroids moves: exact, as are the internal forces.
    *
    * @param beam its name
    * @param fraction of the length, 0 at the start and 1 at the end [1]

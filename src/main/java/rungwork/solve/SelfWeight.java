@@ -7,7 +7,6 @@ import rungwork.frame.Frame;
 import rungwork.frame.Load;
 import rungwork.frame.Mass;
 import rungwork.frame.Point;
-import rungwork.frame.Wrench;
 
 /**
  * The mass of a frame's own beams, each as a slender uniform bar: ρAL at its middle, ρAL³/12 about
@@ -35,37 +34,38 @@ public final class SelfWeight {
   }
 
   /**
-   * The beams' inertia as loads along them when the frame accelerates. The line load is uniform, by
-   * the acceleration of the beam's middle: exact without turning. What turning adds, a load that
-   * grows from the middle, is given as a couple of forces at the ends. Both together do the same to
-   * a rigid body as the beam's mass.
+   * The beams' inertia as loads along them when the frame accelerates: each piece of a beam pushes
+   * by its own acceleration, which varies linearly along the beam when the frame turns.
    *
    * @param acceleration how the frame accelerates; {@link RigidAcceleration#STANDING} for weights
-   * @return a line load for each beam, and the couples
+   * @return a load along each beam
    */
   public List<Load> loads(RigidAcceleration acceleration) {
     List<Load> loads = new ArrayList<>();
     for (Beam beam : frame.beams()) {
-      Mass mass = mass(beam);
-      Wrench inertia = acceleration.inertia(mass);
-      double length = frame.length(beam);
-      loads.add(
-          new Load.AlongBeam(
-              beam.name(), inertia.fx() / length, inertia.fy() / length, inertia.fz() / length));
-      Wrench couple = Wrench.moment(inertia.mx(), inertia.my(), inertia.mz());
-      loads.addAll(Carriers.of(frame, mass.carriers()).share(couple, mass.at()));
+      Load.PerMetre first = inertia(beam, acceleration.at(frame.startOf(beam)));
+      Load.PerMetre last = inertia(beam, acceleration.at(frame.endOf(beam)));
+      loads.add(new Load.AlongPart(beam.name(), 0, frame.length(beam), first, last));
     }
     return loads;
   }
 
+  private static Load.PerMetre inertia(Beam beam, RigidAcceleration there) {
+    double m = -perMetre(beam);
+    return new Load.PerMetre(m * there.ax(), m * there.ay(), m * there.az());
+  }
+
+  private static double perMetre(Beam beam) {
+    return beam.material().elasticity().density() * beam.section().properties().area();
+  }
+
   private Mass mass(Beam beam) {
-    Point from = frame.node(beam.start()).at();
-    Point to = frame.node(beam.end()).at();
+    Point from = frame.startOf(beam);
+    Point to = frame.endOf(beam);
     double x = to.x() - from.x();
     double y = to.y() - from.y();
     double z = to.z() - from.z();
-    double perMetre = beam.material().elasticity().density() * beam.section().properties().area();
-    double kilograms = perMetre * frame.length(beam);
+    double kilograms = perMetre(beam) * frame.length(beam);
     Mass.Inertia bar =
         new Mass.Inertia(y * y + z * z, x * x + z * z, x * x + y * y, x * y, y * z, z * x);
     return new Mass(

@@ -1,5 +1,6 @@
 package rungwork.solve;
 
+import java.util.Arrays;
 import java.util.List;
 
 /** The motions of all nodes under a loading, and what follows from them. Frame axes. */
@@ -23,6 +24,7 @@ final class Solution {
   /** Solves; what is still out of balance is solved for again and added, while that helps. */
   static Solution of(Structure structure, List<Equations> actions, Loading loading) {
     Solution solution = new Solution(structure, loading);
+    solution.settle();
     double before = Double.POSITIVE_INFINITY;
     double[] rest = solution.unbalanced();
     double now = solution.imbalance(rest);
@@ -37,6 +39,14 @@ final class Solution {
     return solution;
   }
 
+  private void settle() {
+    for (int motion = 0; motion < structure.motions(); motion++) {
+      if (structure.held(motion) && loading.settled(motion) != 0) {
+        motions.add(motion, loading.settled(motion));
+      }
+    }
+  }
+
   /** A motion of a node, counted as in {@link Structure}. */
   double motion(int motion) {
     return motions.get(motion);
@@ -45,9 +55,7 @@ final class Solution {
   /** What the nodes do to the ends of a member: 12 forces in its axes. */
   double[] endForces(int index) {
     Member member = structure.members().get(index);
-    double[] line = loading.line(index);
-    double[] forces = member.clamped(line);
-    member.condensation().release(forces);
+    double[] forces = loading.held(index).clone();
     double[] deformations = nodalDeformations(index);
     double[][] k = member.condensation().stiffness();
     for (int i = 0; i < forces.length; i++) {
@@ -55,7 +63,7 @@ final class Solution {
         forces[i] += k[i][j] * deformations[j];
       }
     }
-    return member.endForces(forces, line);
+    return member.endForces(forces, loading.free(index));
   }
 
   private double[] nodalDeformations(int index) {
@@ -68,25 +76,37 @@ final class Solution {
     return deformations;
   }
 
+  /** The internal forces along a member. */
+  BeamForces forces(int index) {
+    return new BeamForces(structure.members().get(index), endForces(index), loading.span(index));
+  }
+
   /** The deflected shape of a member. */
   Deflection deflection(int index) {
     Member member = structure.members().get(index);
-    double[] line = loading.line(index);
     int[] places = structure.places(index);
     double[] nodes = new double[Member.MOTIONS];
     for (int i = 0; i < nodes.length; i++) {
       nodes[i] = motions.get(places[i]);
     }
-    double[] deformations = nodalDeformations(index);
-    member.condensation().follow(deformations, member.clamped(line));
-    return new Deflection(member, member.toLocal(nodes), deformations, line);
+    double[] start = Arrays.copyOf(member.toLocal(nodes), 6);
+    double[] opened = loading.openingsAtStart(index, nodalDeformations(index));
+    for (int i = 0; i < 6; i++) {
+      // A joint's opening is the beam's motion against its node, a hinge's turn the node's.
+      start[i] += i < 4 ? opened[i] : -opened[i];
+    }
+    double[] startForces = endForces(index);
+    for (int i = 0; i < 6; i++) {
+      startForces[i] = -startForces[i];
+    }
+    return new Deflection(member, start, loading.span(index).from(Arrays.copyOf(startForces, 6)));
   }
 
   /** Load, less what members and springs take: at held motions the support takes it. */
   double[] unbalanced() {
     double[] rest = loading.nodal().clone();
     for (int i = 0; i < rest.length; i++) {
-      rest[i] -= structure.spring(i) * motions.get(i);
+      rest[i] -= springForce(i);
     }
     for (int index = 0; index < structure.members().size(); index++) {
       Member member = structure.members().get(index);
@@ -97,6 +117,12 @@ final class Solution {
       }
     }
     return rest;
+  }
+
+  /** What a spring takes, by its stretch between the node and its foot. */
+  double springForce(int motion) {
+    double foot = structure.held(motion) ? 0 : loading.settled(motion);
+    return structure.spring(motion) * (motions.get(motion) - foot);
   }
 
   /** The largest force out of balance where no support takes it, over the load [1]. */

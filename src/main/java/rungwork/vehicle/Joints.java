@@ -61,7 +61,7 @@ public record Joints(String words, Map<String, Ends> released) {
     Set<Release> bendings = Set.of(Release.IN_PLANE_BENDING, Release.OUT_OF_PLANE_BENDING);
     return new Joints(
         crossmember + " crossmember's joints released, torsion at the " + torsionFree.word(),
-        Map.of(crossmember, Ends.of(torsionFree, Set.of(Release.values()), bendings)));
+        Map.of(crossmember, Ends.of(torsionFree, Release.MOMENTS, bendings)));
   }
 
   /**

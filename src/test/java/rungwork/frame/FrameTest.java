@@ -64,7 +64,7 @@ class FrameTest {
         "node C lies 13.00 mm out of the frame's plane",
         () -> two().node("C", new Point(0, 1, 0.313)).build());
     assertRefused(
-        "beam stub is 0.05000 mm long: its nodes B and C are at the same place",
+        "beam stub is 0.05000 mm long: its ends at nodes B and C are at the same place",
         () ->
             two()
                 .node("C", new Point(1.00005, 0, 0.3))

@@ -7,11 +7,11 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
-import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import rungwork.frame.Beam;
+import rungwork.frame.End;
 import rungwork.frame.Frame;
 import rungwork.frame.Load;
 import rungwork.frame.LoadCase;
@@ -25,6 +25,8 @@ import rungwork.frame.Wrench;
 class FramePropertiesTest {
   /** Rounding of two solutions of the same frame, relative to the largest motion. */
   private static final double ROUNDING = 1e-8;
+
+  private static final End RIGID = End.RIGID;
 
   private static double[] array(Displacement d) {
     return new double[] {d.ux(), d.uy(), d.uz(), d.rx(), d.ry(), d.rz()};
@@ -216,23 +218,8 @@ class FramePropertiesTest {
       String middle = beam.name() + " cut";
       cut.node(middle, a.plus(0.4 * (b.x() - a.x()), 0.4 * (b.y() - a.y()), 0.4 * (b.z() - a.z())));
       cut.beam(
-          new Beam(
-              beam.name() + " 1",
-              beam.start(),
-              middle,
-              beam.section(),
-              beam.material(),
-              beam.startReleases(),
-              Set.of()));
-      cut.beam(
-          new Beam(
-              beam.name() + " 2",
-              middle,
-              beam.end(),
-              beam.section(),
-              beam.material(),
-              Set.of(),
-              beam.endReleases()));
+          beam.between(beam.name() + " 1", beam.start(), middle).joined(beam.atStart(), RIGID));
+      cut.beam(beam.between(beam.name() + " 2", middle, beam.end()).joined(RIGID, beam.atEnd()));
     }
     frame.supports().forEach(cut::support);
     return cut.build();

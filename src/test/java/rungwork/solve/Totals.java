@@ -19,14 +19,36 @@ final class Totals {
     if (load instanceof Load.AtNode atNode) {
       return atNode.wrench().moved(frame.node(atNode.node()).at(), place);
     }
-    Load.AlongBeam along = (Load.AlongBeam) load;
-    Beam beam = frame.beam(along.beam());
-    Point a = frame.node(beam.start()).at();
-    Point b = frame.node(beam.end()).at();
-    Point middle = new Point((a.x() + b.x()) / 2, (a.y() + b.y()) / 2, (a.z() + b.z()) / 2);
-    return Wrench.force(along.wx(), along.wy(), along.wz())
-        .times(frame.length(beam))
-        .moved(middle, place);
+    if (load instanceof Load.OnBeam on) {
+      return on.wrench().moved(place(frame, on.beam(), on.from()), place);
+    }
+    if (load instanceof Load.AlongBeam along) {
+      double length = frame.length(frame.beam(along.beam()));
+      return Wrench.force(along.wx(), along.wy(), along.wz())
+          .times(length)
+          .moved(place(frame, along.beam(), length / 2), place);
+    }
+    return load instanceof Load.AlongPart part ? sum(part, frame, place) : Wrench.ZERO;
+  }
+
+  /** Two triangles, each acting at its third. */
+  private static Wrench sum(Load.AlongPart part, Frame frame, Point place) {
+    double length = part.to() - part.from();
+    Load.PerMetre a = part.first();
+    Load.PerMetre b = part.last();
+    Wrench first = Wrench.force(a.wx(), a.wy(), a.wz()).times(length / 2);
+    Wrench last = Wrench.force(b.wx(), b.wy(), b.wz()).times(length / 2);
+    return first
+        .moved(place(frame, part.beam(), part.from() + length / 3), place)
+        .plus(last.moved(place(frame, part.beam(), part.from() + 2 * length / 3), place));
+  }
+
+  private static Point place(Frame frame, String name, double from) {
+    Beam beam = frame.beam(name);
+    Point a = frame.startOf(beam);
+    Point b = frame.endOf(beam);
+    double t = from / frame.length(beam);
+    return a.plus(t * (b.x() - a.x()), t * (b.y() - a.y()), t * (b.z() - a.z()));
   }
 
   /** The largest component, moments taken per metre. */

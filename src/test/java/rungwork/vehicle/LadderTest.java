@@ -93,11 +93,11 @@ class LadderTest {
     Beam right = frame.beam("front crossmember 2");
     assertEquals(
         Set.of(Release.IN_PLANE_BENDING, Release.OUT_OF_PLANE_BENDING), left.startReleases());
-    assertEquals(Set.of(Release.values()), right.endReleases());
+    assertEquals(Release.MOMENTS, right.endReleases());
     assertEquals(Set.of(), left.endReleases());
     assertEquals(Set.of(), frame.beam("rear crossmember 1").startReleases());
     Frame other = Curlew.ladder().frame(Joints.released("front", Side.LEFT));
-    assertEquals(Set.of(Release.values()), other.beam("front crossmember 1").startReleases());
+    assertEquals(Release.MOMENTS, other.beam("front crossmember 1").startReleases());
   }
 
   @Test

@@ -32,14 +32,24 @@ final class Sums {
     if (load instanceof Load.AtNode atNode) {
       return atNode.wrench().moved(frame.node(atNode.node()).at(), ORIGIN);
     }
-    Load.AlongBeam along = (Load.AlongBeam) load;
-    Beam beam = frame.beam(along.beam());
-    Point start = frame.node(beam.start()).at();
-    Point end = frame.node(beam.end()).at();
-    Point middle =
-        new Point((start.x() + end.x()) / 2, (start.y() + end.y()) / 2, (start.z() + end.z()) / 2);
-    return Wrench.force(along.wx(), along.wy(), along.wz())
-        .times(frame.length(beam))
-        .moved(middle, ORIGIN);
+    Load.AlongPart part = (Load.AlongPart) load;
+    Load.PerMetre a = part.first();
+    Load.PerMetre b = part.last();
+    double half = (part.to() - part.from()) / 2;
+    // Two triangles, each acting at its third.
+    Wrench first = Wrench.force(a.wx(), a.wy(), a.wz()).times(half);
+    Wrench last = Wrench.force(b.wx(), b.wy(), b.wz()).times(half);
+    return first
+        .moved(place(frame, part.beam(), part.from() + 2 * half / 3), ORIGIN)
+        .plus(last.moved(place(frame, part.beam(), part.to() - 2 * half / 3), ORIGIN));
+  }
+
+  private static Point place(Frame frame, String name, double from) {
+    Beam beam = frame.beam(name);
+    Point start = frame.startOf(beam);
+    Point end = frame.endOf(beam);
+    double t = from / frame.length(beam);
+    return start.plus(
+        t * (end.x() - start.x()), t * (end.y() - start.y()), t * (end.z() - start.z()));
   }
 }

@@ -1,0 +1,165 @@
+package rungwork.solve;
+
+import java.util.Arrays;
+import java.util.TreeSet;
+
+/**
+ * All that acts between the ends of one member, in its own axes: loads as {@link Term}s, and the
+ * strain that it would take by itself if nothing held it (warmth, lack of fit). Immutable.
+ *
+ * <p>A state of a cut is its six motions and six internal forces. With nothing at the start, a
+ * state is what the terms left of the cut add up to (method of initial parameters; Pestel and
+ * Leckie, Matrix Methods in Elastomechanics, 1963, from memory).
+ */
+final class Span {
+  /** Places in a state: motions of the line of centroids along x and of shear centres across. */
+  static final int U = 0;
+
+  static final int V = 1;
+  static final int W = 2;
+
+  /** Turns of the cross-section. */
+  static final int TURN_X = 3;
+
+  static final int TURN_Y = 4;
+  static final int TURN_Z = 5;
+
+  /** Internal forces. */
+  static final int N = 6;
+
+  static final int VY = 7;
+  static final int VZ = 8;
+  static final int T = 9;
+  static final int MY = 10;
+  static final int MZ = 11;
+
+  /** Values of a state. */
+  static final int STATE = 12;
+
+  /** A member with nothing on it. */
+  static final Span EMPTY = new Span(new Term[0], new double[4]);
+
+  private final Term[] terms;
+  private final double[] strain;
+
+  private Span(Term[] terms, double[] strain) {
+    this.terms = terms;
+    this.strain = strain;
+  }
+
+  /** Whether nothing acts. */
+  boolean isEmpty() {
+    return terms.length == 0 && Arrays.stream(strain).allMatch(value -> value == 0);
+  }
+
+  /** With one more term. */
+  Span plus(Term term) {
+    Term[] more = Arrays.copyOf(terms, terms.length + 1);
+    more[terms.length] = term;
+    return new Span(more, strain);
+  }
+
+  /**
+   * With a line load along a part.
+   *
+   * @param from first end of the part, as a fraction of the length [1]
+   * @param to its other end [1]
+   * @param loads along x, y, z and about x, per metre, at the first and at the other end
+   * @param length of the member [m]
+   */
+  Span plus(double from, double to, double[][] loads, double length) {
+    double[] growth = new double[6];
+    double[] gone = new double[6];
+    for (int i = 0; i < 4; i++) {
+      growth[i] = (loads[1][i] - loads[0][i]) / ((to - from) * length);
+      gone[i] = -loads[1][i];
+    }
+    Span span = plus(new Term(from, 1, Arrays.copyOf(loads[0], 6)));
+    boolean grows = Arrays.stream(growth).anyMatch(value -> value != 0);
+    if (grows) {
+      span = span.plus(new Term(from, 2, growth));
+    }
+    if (to < 1) {
+      span = span.plus(new Term(to, 1, gone));
+      span = grows ? span.plus(new Term(to, 2, negative(growth))) : span;
+    }
+    return span;
+  }
+
+  private static double[] negative(double[] values) {
+    return Arrays.stream(values).map(value -> -value).toArray();
+  }
+
+  /**
+   * With a strain of its own.
+   *
+   * @param more stretch [1], twist [rad/m], curvature about y and about z [1/m]
+   */
+  Span strained(double[] more) {
+    double[] sum = strain.clone();
+    for (int i = 0; i < sum.length; i++) {
+      sum[i] += more[i];
+    }
+    return new Span(terms, sum);
+  }
+
+  /** With internal forces at the start, which act like a load turned round. */
+  Span from(double[] startForces) {
+    return plus(new Term(0, 0, negative(startForces)));
+  }
+
+  /** The state at a fraction of the length, the start at rest and without force. */
+  double[] at(double fraction, Member member) {
+    double[] state = new double[STATE];
+    double x = fraction * member.length();
+    state[U] = strain[0] * x;
+    state[TURN_X] = strain[1] * x;
+    state[TURN_Y] = strain[2] * x;
+    state[TURN_Z] = strain[3] * x;
+    state[V] = strain[3] * x * x / 2;
+    state[W] = -strain[2] * x * x / 2;
+    for (Term term : terms) {
+      term.addTo(state, fraction, member);
+    }
+    return state;
+  }
+
+  /** Places strictly between the ends where a load begins, ends or acts, in rising order. */
+  double[] breaks() {
+    return Arrays.stream(terms)
+        .mapToDouble(Term::from)
+        .filter(from -> from > 0 && from < 1)
+        .sorted()
+        .distinct()
+        .toArray();
+  }
+
+  /** Places where point loads act, the start and the end included, in rising order. */
+  TreeSet<Double> jumps() {
+    TreeSet<Double> jumps = new TreeSet<>();
+    for (Term term : terms) {
+      if (term.order() == 0) {
+        jumps.add(term.from());
+      }
+    }
+    return jumps;
+  }
+
+  /** The load per metre along an axis, 0 to 3, just beyond a fraction of the length. */
+  double perMetre(int axis, double fraction, double length) {
+    double sum = 0;
+    for (Term term : terms) {
+      sum += term.perMetre(axis, fraction, length);
+    }
+    return sum;
+  }
+
+  /** How much that load grows each metre. */
+  double growth(int axis, double fraction) {
+    double sum = 0;
+    for (Term term : terms) {
+      sum += term.growth(axis, fraction);
+    }
+    return sum;
+  }
+}
