@@ -60,22 +60,22 @@ public final class BeamForces {
   }
 
   /**
-   * Where some internal force can be largest: both ends, both sides of each point load, and each
-   * place between where a shear force or a line load crosses zero, for there the moment or the
-   * shear force is extreme.
+   * Where some internal force can be largest: both ends, where a line load begins or ends, both
+   * sides of each point load, and each place between where a shear force or a line load crosses
+   * zero, for there the moment or the shear force is extreme.
    *
    * @return fractions of the length in rising order [1]
    */
   public List<Double> stations() {
     TreeSet<Double> stations = new TreeSet<>(List.of(0.0, 1.0));
     for (double jump : span.jumps()) {
-      stations.add(jump);
       if (jump > 0) {
         stations.add(Math.nextDown(jump));
       }
     }
     double from = 0;
     for (double to : span.breaks()) {
+      stations.add(to);
       addZeros(stations, from, to);
       from = to;
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import rungwork.frame.Beam;
+import rungwork.frame.End;
 import rungwork.frame.Frame;
 import rungwork.frame.Freedom;
 import rungwork.frame.Load;
@@ -74,8 +75,42 @@ final class RandomFrames {
   /** Some crossbeams let go at an end; the first row never does, so nothing becomes a mechanism. */
   private Beam loosened(Beam beam) {
     Set<Release> bending = EnumSet.of(Release.IN_PLANE_BENDING, Release.OUT_OF_PLANE_BENDING);
-    Set<Release> atStart = random.nextInt(3) == 0 ? Release.MOMENTS : Set.of();
-    return beam.released(atStart, random.nextInt(3) == 0 ? bending : Set.of());
+    return switch (random.nextInt(5)) {
+      case 0 -> beam.released(Release.MOMENTS, Set.of());
+      case 1 -> beam.released(Set.of(), bending);
+      case 2 -> beam.released(Release.MOMENTS, bending);
+      case 3 -> beam.released(forces(), EnumSet.of(Release.IN_PLANE_BENDING, Release.TORSION));
+      default -> beam;
+    };
+  }
+
+  private Set<Release> forces() {
+    return random.nextBoolean()
+        ? EnumSet.of(Release.NORMAL_FORCE, Release.OUT_OF_PLANE_SHEAR)
+        : EnumSet.of(Release.IN_PLANE_SHEAR);
+  }
+
+  /** The same frame with springs in joints, rigid arms and shear strain. */
+  Frame jointed(Frame frame) {
+    return frame.with(
+        beam ->
+            beam.joined(jointed(beam.atStart()), jointed(beam.atEnd()))
+                .bending(Beam.Bending.values()[random.nextInt(2)]));
+  }
+
+  private End jointed(End end) {
+    End sprung = end;
+    for (Release force : Release.values()) {
+      if (random.nextInt(4) == 0 && !end.released().contains(force)) {
+        boolean moment = Release.MOMENTS.contains(force);
+        sprung = sprung.sprung(force, moment ? between(1e3, 1e5) : between(1e6, 1e8));
+      }
+    }
+    if (random.nextBoolean()) {
+      return sprung;
+    }
+    double[] arm = plane.toVehicle(between(-0.08, 0.08), between(-0.08, 0.08), 0);
+    return sprung.armed(arm[0], arm[1], arm[2]);
   }
 
   private Stock stock() {
@@ -100,16 +135,66 @@ final class RandomFrames {
     return LoadCase.of("wrenches", loads.toArray(Load[]::new));
   }
 
-  /** Wrenches at nodes, and uniform loads on half of the beams. */
-  LoadCase all(Frame frame) {
+  /** Wrenches at nodes and on beams. */
+  LoadCase wrenchesAnywhere(Frame frame) {
     List<Load> loads = new ArrayList<>(wrenches(frame).loads());
+    frame.beams().stream()
+        .filter(beam -> random.nextInt(3) == 0)
+        .forEach(beam -> loads.add(onBeam(frame, beam)));
+    return LoadCase.of("wrenches anywhere", loads.toArray(Load[]::new));
+  }
+
+  private Load onBeam(Frame frame, Beam beam) {
+    return new Load.OnBeam(beam.name(), between(0.05, 0.95) * frame.length(beam), wrench());
+  }
+
+  /** Wrenches at nodes and on beams, and loads along whole beams and parts of them. */
+  LoadCase forces(Frame frame) {
+    List<Load> loads = new ArrayList<>(wrenchesAnywhere(frame).loads());
     for (Beam beam : frame.beams()) {
       if (random.nextBoolean()) {
         double[] w = random.doubles(3, -900, 900).toArray();
         loads.add(new Load.AlongBeam(beam.name(), w[0], w[1], w[2]));
       }
+      if (random.nextBoolean()) {
+        double length = frame.length(beam);
+        double from = between(0, 0.5) * length;
+        double to = random.nextBoolean() ? length : between(0.6, 1) * length;
+        loads.add(new Load.AlongPart(beam.name(), from, to, perMetre(), perMetre()));
+      }
     }
+    return LoadCase.of("forces", loads.toArray(Load[]::new));
+  }
+
+  /** All kinds of loads: forces, warmth, misfit, settlement. */
+  LoadCase all(Frame frame) {
+    List<Load> loads = new ArrayList<>(forces(frame).loads());
+    for (Beam beam : frame.beams()) {
+      if (random.nextInt(3) == 0) {
+        double[] t = random.doubles(3, -20, 20).toArray();
+        loads.add(new Load.Warmth(beam.name(), 12e-6, t[0], 20 * t[1], 20 * t[2]));
+      }
+      if (random.nextInt(3) == 0) {
+        double[] d = random.doubles(4, -2e-4, 2e-4).toArray();
+        loads.add(new Load.Misfit(beam.name(), d[0], 20 * d[1], d[2], d[3]));
+      }
+    }
+    frame.supports().forEach(support -> settle(loads, support));
     return LoadCase.of("all", loads.toArray(Load[]::new));
+  }
+
+  private void settle(List<Load> loads, Support support) {
+    for (Freedom motion : Freedom.values()) {
+      boolean supported = support.held().contains(motion) || support.springs().containsKey(motion);
+      if (supported && random.nextBoolean()) {
+        loads.add(new Load.Settlement(support.node(), motion, between(-2e-4, 2e-4)));
+      }
+    }
+  }
+
+  private Load.PerMetre perMetre() {
+    double[] w = random.doubles(3, -900, 900).toArray();
+    return new Load.PerMetre(w[0], w[1], w[2]);
   }
 
   private Wrench wrench() {
