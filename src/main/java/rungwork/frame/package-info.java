@@ -23,6 +23,13 @@
  * right-handed about x, y and z. So N &gt; 0 pulls, Mz &gt; 0 compresses the fibre at +y, My &gt; 0
  * stretches the fibre at +z: σ = N/A + My·z/Iy − Mz·y/Iz, and dMz/dx = −Vy, dMy/dx = Vz.
  *
+ * <p><b>Ends of beams.</b> An end may let go of any of the six internal forces ({@link
+ * rungwork.frame.Release}), pass one on through a spring (a bolted joint), and stand off its node
+ * by a rigid arm in the frame's plane. An arm out of the plane is refused.
+ *
+ * <p><b>Loads</b> act at nodes, at points of beams, along beams and parts of them; warmth, misfit
+ * and settling supports strain the frame without a force.
+ *
  * <p><b>Two actions.</b> Frame action (N, Vy, Mz) and grillage action (Vz, My, T) are independent
  * in first order when every section is symmetric about the frame's plane; a section that is not is
  * refused.
@@ -30,9 +37,9 @@
  * <p>Everything here is given in vehicle axes and SI units. Reading order: {@link
  * rungwork.frame.Point}, {@link rungwork.frame.Wrench}, {@link rungwork.frame.Plane}, {@link
  * rungwork.frame.Node}, {@link rungwork.frame.Stock}, {@link rungwork.frame.Beam} with {@link
- * rungwork.frame.Release}, {@link rungwork.frame.Support} with {@link rungwork.frame.Freedom},
- * {@link rungwork.frame.Frame}, {@link rungwork.frame.Load}, {@link rungwork.frame.LoadCase},
- * {@link rungwork.frame.Mass}.
+ * rungwork.frame.End} and {@link rungwork.frame.Release}, {@link rungwork.frame.Support} with
+ * {@link rungwork.frame.Freedom}, {@link rungwork.frame.Frame}, {@link rungwork.frame.Load}, {@link
+ * rungwork.frame.LoadCase}, {@link rungwork.frame.Mass}.
  *
  * <p>This room must not know how a frame is solved.
  */

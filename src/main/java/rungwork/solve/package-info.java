@@ -14,11 +14,17 @@
  *         |←──────────── L ─────────────→|              stretch: along it;  twist: about it
  * </pre>
  *
- * <p><b>Assumed.</b> Small motions; equilibrium on the undeformed frame; plane sections without
- * shear flexibility (Euler and Bernoulli); torsion free to warp (Saint-Venant); loads along a beam
- * uniform and on its line of centroids; joints of no size. Where a section's shear centre lies off
- * its centroid in the frame's plane (an upright channel), bending out of the plane and torsion run
- * on the line of shear centres, joined to the nodes by rigid arms.
+ * <p><b>Between the ends</b> of a member its loads are terms that begin somewhere and stay
+ * (Macaulay); forces and motions are exact polynomials from term to term. Releases and springs at
+ * its ends are taken out of its stiffness one by one; warmth and misfit are deformations without
+ * force; settled supports are motions that are known beforehand.
+ *
+ * <p><b>Assumed.</b> Small motions; equilibrium on the undeformed frame; sections that stay plane,
+ * without shear strain (Euler and Bernoulli) unless a beam says otherwise (Timoshenko, with the
+ * section's shear areas); torsion free to warp (Saint-Venant); loads along a beam on its line of
+ * centroids; joints of no size but for rigid arms. Where a section's shear centre lies off its
+ * centroid in the frame's plane (an upright channel), bending out of the plane and torsion run on
+ * the line of shear centres, joined to the nodes by rigid arms.
  *
  * <p><b>Audit.</b> Every response carries the largest force that its nodes leave out of balance,
  * over the load; above 1e-9 it is refused. A motion that nothing resists is refused by name.
@@ -34,9 +40,10 @@
  * rungwork.solve.InternalForces}, {@link rungwork.solve.BeamForces}; {@link
  * rungwork.solve.InertiaBalance} with {@link rungwork.solve.AppliedWrench} and {@link
  * rungwork.solve.RigidAcceleration}, {@link rungwork.solve.Carriers}, {@link
- * rungwork.solve.SelfWeight}; inside, {@code Action}, {@code Member} with {@code Condensation},
- * {@code Structure}, {@code Loading}, {@code Equations} with {@code BandFactor} and {@code
- * Mechanism}, {@code Solution} with {@code Motions}, {@code Deflection}.
+ * rungwork.solve.SelfWeight}; inside, {@code Action}, {@code Member} with {@code Joint} and {@code
+ * Condensation}, {@code Structure}, {@code Loading} with {@code Span} and {@code Term}, {@code
+ * Equations} with {@code BandFactor} and {@code Mechanism}, {@code Solution} with {@code Motions},
+ * {@code Deflection}.
  *
  * <p>Sources: slope deflection and direct stiffness as in any text on matrix analysis of
  * structures; sums in doubled digits after Ogita, Rump and Oishi (2005, from memory).

@@ -94,6 +94,128 @@ class FrameTest {
     assertRefused(
         "beam rail has its torque released at both ends and would spin; keep one end",
         () -> Beam.rigid("rail", "A", "B", TUBE).released(torsion, torsion));
+    assertRefused(
+        "beam rail has its normal force released at both ends and would slide; keep one end",
+        () -> joined(End.released(Release.NORMAL_FORCE), End.released(Release.NORMAL_FORCE)));
+    assertRefused(
+        "beam rail has so much in-plane shear force and in-plane bending moment released that"
+            + " nothing holds it; let go of two of the four at most, and of one shear force at most",
+        () ->
+            joined(
+                End.released(Release.IN_PLANE_BENDING, Release.IN_PLANE_SHEAR),
+                End.released(Release.IN_PLANE_BENDING)));
+    assertRefused(
+        "beam rail has so much out-of-plane shear force and out-of-plane bending moment released"
+            + " that nothing holds it; let go of two of the four at most, and of one shear force at"
+            + " most",
+        () ->
+            joined(
+                End.released(Release.OUT_OF_PLANE_SHEAR),
+                End.released(Release.OUT_OF_PLANE_SHEAR)));
+  }
+
+  private static Beam joined(End start, End end) {
+    return Beam.rigid("rail", "A", "B", TUBE).joined(start, end);
+  }
+
+  @Test
+  void a_joint_is_stiff_or_sprung_or_released_and_only_one_of_them() {
+    assertRefused(
+        "spring of a beam's end for the torque -5.000 is not above zero",
+        () -> End.RIGID.sprung(Release.TORSION, -5));
+    assertRefused(
+        "spring of a beam's end for the normal force is released as well; choose one",
+        () -> End.released(Release.NORMAL_FORCE).sprung(Release.NORMAL_FORCE, 4e6));
+    assertRefused(
+        "rigid arm is not a number; give a finite number", () -> End.RIGID.armed(0, Double.NaN, 0));
+    End end = End.released(Release.TORSION).sprung(Release.IN_PLANE_BENDING, 2e3).armed(0, 0.02, 0);
+    assertEquals(Set.of(Release.TORSION), joined(end, End.RIGID).startReleases());
+    assertEquals(Set.of(), joined(end, End.RIGID).endReleases());
+    assertEquals(2e3, end.springs().get(Release.IN_PLANE_BENDING));
+  }
+
+  @Test
+  void a_rigid_arm_moves_a_beams_end_and_stays_in_the_plane() {
+    End arm = End.RIGID.armed(0.1, 0.02, 0);
+    Frame frame =
+        Frame.in(Plane.PLAN)
+            .node("A", new Point(0, 0, 0.3))
+            .node("B", new Point(1, 0, 0.3))
+            .beam(joined(arm, End.RIGID.armed(0, 0.02, 0)))
+            .build();
+    Beam rail = frame.beam("rail");
+    assertEquals(new Point(0.1, 0.02, 0.3), frame.startOf(rail));
+    assertEquals(new Point(1, 0.02, 0.3), frame.endOf(rail));
+    assertEquals(0.9, frame.length(rail), 1e-15);
+    assertRefused(
+        "the rigid arm of beam rail at node B leaves the frame's plane by 30.00 mm; it would turn"
+            + " pulling into bending out of the plane, which a flat frame cannot follow; keep the"
+            + " arm in the plane",
+        () -> frame.with(beam -> beam.joined(arm, End.RIGID.armed(0, 0, 0.03))));
+    assertRefused(
+        "beam rail is 0 mm long: its ends at nodes A and B are at the same place",
+        () -> frame.with(beam -> beam.joined(End.RIGID.armed(1, 0, 0), End.RIGID)));
+  }
+
+  @Test
+  void every_beam_of_a_frame_can_be_changed_at_once() {
+    Frame frame = two().support(Support.fixed("A")).build();
+    Frame sheared = frame.with(beam -> beam.bending(Beam.Bending.WITH_SHEAR_STRAIN));
+    assertEquals(Beam.Bending.WITHOUT_SHEAR_STRAIN, frame.beam("rail").bending());
+    assertEquals(Beam.Bending.WITH_SHEAR_STRAIN, sheared.beam("rail").bending());
+    assertEquals(frame.supports(), sheared.supports());
+  }
+
+  @Test
+  void loads_on_beams_that_mean_nothing_are_refused() {
+    Load.PerMetre down = new Load.PerMetre(0, 0, -100);
+    assertRefused(
+        "place of the load on beam rail -20.00 mm is below zero",
+        () -> new Load.OnBeam("rail", -0.02, Wrench.ZERO));
+    assertRefused(
+        "load on beam rail is infinite; give a finite number",
+        () -> new Load.OnBeam("rail", 0.2, Wrench.moment(0, Double.POSITIVE_INFINITY, 0)));
+    assertRefused(
+        "the load along beam rail runs from 300.0 mm to 200.0 mm; let it end beyond its first end",
+        () -> Load.AlongPart.uniform("rail", 0.3, 0.2, down));
+    assertRefused(
+        "first end of the load along beam rail -100.0 mm is below zero",
+        () -> Load.AlongPart.uniform("rail", -0.1, 0.2, down));
+    assertRefused(
+        "other end of the load along beam rail is not a number; give a finite number",
+        () -> Load.AlongPart.uniform("rail", 0.1, Double.NaN, down));
+    assertRefused(
+        "force per length is not a number; give a finite number",
+        () -> new Load.PerMetre(Double.NaN, 0, 0));
+  }
+
+  @Test
+  void strains_that_mean_nothing_are_refused_and_the_others_say_what_they_are() {
+    assertRefused(
+        "expansion of beam rail -1.200e-5 is below zero",
+        () -> Load.Warmth.uniform("rail", -12e-6, 30));
+    assertRefused(
+        "warmth of beam rail is not a number; give a finite number",
+        () -> Load.Warmth.uniform("rail", 12e-6, Double.NaN));
+    assertRefused(
+        "misfit of beam rail is infinite; give a finite number",
+        () -> new Load.Misfit("rail", Double.POSITIVE_INFINITY, 0, 0, 0));
+    assertRefused(
+        "settlement of node A is not a number; give a finite number",
+        () -> new Load.Settlement("A", Freedom.UZ, Double.NaN));
+    assertEquals(
+        "beam rail warmed by 30.00 K, across y by 0 K/m, across z by 0 K/m",
+        Load.Warmth.uniform("rail", 12e-6, 30).toString());
+    assertEquals(
+        "beam rail made 1.500 mm too long, twisted by 20.00 mrad, bowed by 0 mm along y and 2.000"
+            + " mm along z",
+        new Load.Misfit("rail", 0.0015, 0.02, 0, 0.002).toString());
+    assertEquals(
+        "support at node A settles, moving along z by -3.000 mm",
+        new Load.Settlement("A", Freedom.UZ, -0.003).toString());
+    assertEquals(
+        "support at node A settles, turning about x by 4.000 mrad",
+        new Load.Settlement("A", Freedom.RX, 0.004).toString());
   }
 
   @Test
