@@ -20,7 +20,7 @@ import rungwork.material.RatedMaterial;
  * @param insideRadius of the bend [m], above zero
  * @param holeToBend from the hole's edge to the start of the bend's radius on the inside face [m]
  */
-public record Fold(Tab tab, double insideRadius, double holeToBend) implements Joint {
+record Fold(Tab tab, double insideRadius, double holeToBend) implements Joint {
   private static final double STRONGEST = 360e6;
   private static final double SOFTEST = 180e9;
   private static final String PRACTICE = "common practice, no source";
@@ -36,7 +36,7 @@ public record Fold(Tab tab, double insideRadius, double holeToBend) implements J
           in -> 2.5 * in[0] + in[1]);
 
   /** Refuses a bend without a radius. */
-  public Fold {
+  Fold {
     Guard.positive("inside radius of the fold of " + tab.name(), insideRadius, Scale.MM);
     Guard.positive("distance of hole and bend of " + tab.name(), holeToBend, Scale.MM);
   }
@@ -49,7 +49,7 @@ public record Fold(Tab tab, double insideRadius, double holeToBend) implements J
    * @param holeToBend from the hole's edge to the start of the bend's radius
    * @return the fold
    */
-  public static Fold of(Tab tab, Quantity<Length> insideRadius, Quantity<Length> holeToBend) {
+  static Fold of(Tab tab, Quantity<Length> insideRadius, Quantity<Length> holeToBend) {
     return new Fold(tab, si("inside radius", insideRadius), si("hole to bend", holeToBend));
   }
 

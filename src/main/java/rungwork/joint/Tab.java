@@ -182,11 +182,39 @@ public record Tab(String name, RatedMaterial material, Plate plate, Eye eye) imp
     return new Point(0, 0, plate.height());
   }
 
+  /**
+   * The bend of this tab when it is folded from sheet.
+   *
+   * @param insideRadius of the bend
+   * @param holeToBend from the hole's edge to the start of the bend's radius
+   * @return what is asked of the bend
+   */
+  public Joint folded(Quantity<Length> insideRadius, Quantity<Length> holeToBend) {
+    return Fold.of(this, insideRadius, holeToBend);
+  }
+
+  /**
+   * This pair closed by plates on both sides into a box, like the end of a tube that the bolt goes
+   * through: bent as one.
+   *
+   * @param outside the box's width along the pin
+   * @return what is asked of the box; its holes are asked as the pair's
+   */
+  public Joint boxed(Quantity<Length> outside) {
+    return new BoxedTab(this, si("box along the pin", outside));
+  }
+
   @Override
   public List<Check> checks(FaceLoad load) {
+    List<Check> checks = holeChecks(load);
+    checks.addAll(new TabFoot(this, load).checks());
+    return checks;
+  }
+
+  /** Everything but the foot. */
+  List<Check> holeChecks(FaceLoad load) {
     List<Check> checks = new ArrayList<>(proportions(load));
     checks.addAll(new TabEye(this, load).checks());
-    checks.addAll(new TabFoot(this, load).checks());
     return checks;
   }
 

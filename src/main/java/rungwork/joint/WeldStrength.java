@@ -9,6 +9,7 @@ import rungwork.check.Basis;
 import rungwork.check.Check;
 import rungwork.check.Step;
 import rungwork.fault.Scale;
+import rungwork.material.RatedMaterial;
 
 /**
  * What a weld takes and can take at each point of its lines: EN 1993-1-8, its two methods; AISC 360
@@ -184,8 +185,20 @@ final class WeldStrength {
   }
 
   private List<String> outside() {
+    List<String> reasons = outside(weld.seam(), weld.parent().material());
+    double least = Math.max(LEAST_LENGTH, 6 * throat());
+    weld.runs().stream()
+        .mapToDouble(this::counting)
+        .filter(length -> length < least * (1 - Rounding.TOLERANCE))
+        .min()
+        .ifPresent(length -> reasons.add(tooShort(length, least)));
+    return reasons;
+  }
+
+  /** What of a seam on a material lies outside EN 1993-1-8, whatever its length. */
+  static List<String> outside(WeldGroup.Seam seam, RatedMaterial material) {
     List<String> reasons = new ArrayList<>();
-    double throat = throat();
+    double throat = seam.throat();
     if (throat < LEAST_THROAT * (1 - Rounding.TOLERANCE)) {
       reasons.add(
           "outside EN 1993-1-8: throat "
@@ -193,14 +206,9 @@ final class WeldStrength {
               + " is under "
               + Scale.MM.show(LEAST_THROAT));
     }
-    double least = Math.max(LEAST_LENGTH, 6 * throat);
-    weld.runs().stream()
-        .mapToDouble(this::counting)
-        .filter(length -> length < least * (1 - Rounding.TOLERANCE))
-        .min()
-        .ifPresent(length -> reasons.add(tooShort(length, least)));
-    if (fu() > STRONGEST) {
-      reasons.add("outside EN 1993-1-8: fu " + Scale.MPA.show(fu()) + " is above that of S460");
+    double ultimate = Welded.ultimate(material);
+    if (ultimate > STRONGEST) {
+      reasons.add("outside EN 1993-1-8: fu " + Scale.MPA.show(ultimate) + " is above that of S460");
     }
     return reasons;
   }
@@ -217,12 +225,20 @@ final class WeldStrength {
   }
 
   private boolean steel() {
-    return weld.parent().material().elasticity().youngsModulus() >= SOFTEST_STEEL;
+    return steel(weld.parent().material());
+  }
+
+  static boolean steel(RatedMaterial material) {
+    return material.elasticity().youngsModulus() >= SOFTEST_STEEL;
+  }
+
+  private double correlation() {
+    return correlation(weld.parent().material());
   }
 
   /** βw of EN 1993-1-8, table 4.1, found by the ultimate strength of its grades. */
-  private double correlation() {
-    double ultimate = weld.parent().material().strength().ultimate();
+  static double correlation(RatedMaterial material) {
+    double ultimate = material.strength().ultimate();
     if (ultimate <= 360e6) {
       return 0.8;
     }

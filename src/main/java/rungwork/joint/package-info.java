@@ -30,10 +30,10 @@
  *
  * <p>Reading order: {@link rungwork.joint.Joint}, {@link rungwork.joint.FaceLoad}, {@link
  * rungwork.joint.Factors}; {@link rungwork.joint.Bolt}, {@link rungwork.joint.Tab}, {@link
- * rungwork.joint.Pivot}, {@link rungwork.joint.Fold}; {@link rungwork.joint.Spot}, {@link
- * rungwork.joint.BoltGroup}, {@link rungwork.joint.WeldGroup} (both share a wrench by {@code
- * Pattern}); {@link rungwork.joint.TubeWall}, {@link rungwork.joint.PlateOnTube}, {@link
- * rungwork.joint.ThroughBolt}; {@link rungwork.joint.RodEnd}; {@link
+ * rungwork.joint.Pivot}; {@link rungwork.joint.Spot}, {@link rungwork.joint.BoltGroup}, {@link
+ * rungwork.joint.WeldGroup} (both share a wrench by {@code Pattern}); {@link
+ * rungwork.joint.TubeWall}, {@link rungwork.joint.PlateOnTube}, {@link rungwork.joint.Bracket},
+ * {@link rungwork.joint.ThroughBolt}; {@link rungwork.joint.RodEnd}; {@link
  * rungwork.joint.FatigueScreening}. Inside, a {@code Finding} is what a rule found and becomes a
  * check when it answers a {@code Question}.
  *

@@ -3,9 +3,11 @@ package rungwork.report;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import rungwork.joint.Bracket;
 import rungwork.joint.Pivot;
 import rungwork.joint.PlateOnTube;
 import rungwork.joint.Tab;
+import rungwork.joint.TubeWall;
 import rungwork.joint.WeldGroup;
 import rungwork.loadpath.MountChain;
 
@@ -15,10 +17,10 @@ import rungwork.loadpath.MountChain;
  * @param tab the tab
  * @param pivot its bolt
  * @param welds its welds
- * @param wall the tube under it
+ * @param under the tube under it
  */
 record MountParts(
-    Optional<Tab> tab, Optional<Pivot> pivot, List<WeldGroup> welds, Optional<PlateOnTube> wall) {
+    Optional<Tab> tab, Optional<Pivot> pivot, List<WeldGroup> welds, Optional<Under> under) {
   /** Half of the face that is drawn beside a foot when no tube is given [m]. */
   private static final double BESIDE = 0.03;
 
@@ -29,7 +31,39 @@ record MountParts(
         tab,
         pivot,
         all(chain, WeldGroup.class).toList(),
-        all(chain, PlateOnTube.class).findFirst());
+        all(chain, Bracket.class)
+            .map(MountParts::of)
+            .findFirst()
+            .or(() -> all(chain, PlateOnTube.class).map(MountParts::of).findFirst()));
+  }
+
+  /**
+   * The tube under a mount.
+   *
+   * @param tube its walls
+   * @param across whether it runs along the pin, its section seen along the pin
+   * @param offset of the foot from its middle [m]
+   * @param bracket what the tab stands on, if it does not stand on the tube
+   */
+  record Under(TubeWall tube, boolean across, double offset, Optional<Bracket> bracket) {}
+
+  private static Under of(Bracket bracket) {
+    boolean across = bracket.stand().foot() == Bracket.Foot.ACROSS_RAIL;
+    return new Under(bracket.rail(), across, 0, Optional.of(bracket));
+  }
+
+  private static Under of(PlateOnTube wall) {
+    boolean across = wall.foot().way() == PlateOnTube.Way.TRANSVERSE;
+    return new Under(wall.tube(), across, wall.foot().offset(), Optional.empty());
+  }
+
+  /** How far a bracket reaches along the rail from its middle [m]. */
+  private double reachOfBracket() {
+    return bracket().map(b -> b.outline().along() / 2).orElse(0.0);
+  }
+
+  Optional<Bracket> bracket() {
+    return under.flatMap(Under::bracket);
   }
 
   private static <T> Stream<T> all(MountChain chain, Class<T> type) {
@@ -73,7 +107,9 @@ record MountParts(
   double halfAlong() {
     double foot = tab.map(t -> Math.max(t.plate().foot(), t.plate().width()) / 2).orElse(BESIDE);
     double most = Math.max(foot, reachOfWelds(true));
-    return across() ? Math.max(most, wall.orElseThrow().tube().width() / 2) : most + BESIDE / 2;
+    return across()
+        ? Math.max(most, under.orElseThrow().tube().width() / 2)
+        : Math.max(most, reachOfBracket()) + BESIDE / 2;
   }
 
   /** Half of what the view along the foot shows of the face [m]. */
@@ -81,20 +117,25 @@ record MountParts(
     double plates = plates().stream().mapToDouble(Math::abs).max().orElse(0);
     double thick = tab.map(t -> t.plate().thickness() / 2).orElse(0.0);
     double most = Math.max(plates + thick, reachOfWelds(false));
-    return across() || wall.isEmpty()
-        ? most + BESIDE / 2
-        : Math.max(most, wall.get().tube().width() / 2 + Math.abs(wall.get().foot().offset()));
+    return across() || under.isEmpty()
+        ? Math.max(most, reachOfBracket()) + BESIDE / 2
+        : Math.max(most, under.get().tube().width() / 2 + Math.abs(under.get().offset()));
   }
 
   /** Whether the tube runs along the pin, its section seen along it. */
   boolean across() {
-    return wall.filter(w -> w.foot().way() == PlateOnTube.Way.TRANSVERSE).isPresent();
+    return under.filter(Under::across).isPresent();
   }
 
   /** How much of the tube is drawn below its face [m]. */
   double depth() {
-    double most = tab.map(t -> (t.plate().height() + t.eye().end()) * 0.6).orElse(BESIDE);
-    return wall.map(w -> Math.min(w.tube().depth(), most)).orElse(BESIDE / 3);
+    double most = Math.max(0.6 * height(), bracket().map(b -> 1.2 * sides(b)).orElse(0.0));
+    return under.map(u -> Math.min(u.tube().depth(), most)).orElse(BESIDE / 3);
+  }
+
+  /** How far a bracket reaches down the rail's sides [m]. */
+  static double sides(Bracket bracket) {
+    return bracket.stand().wrap() == Bracket.Wrap.ONE_FACE ? 0 : bracket.outline().sides();
   }
 
   /** Height of the whole over the face [m]. */

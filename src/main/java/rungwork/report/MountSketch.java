@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import rungwork.frame.Wrench;
+import rungwork.joint.Bracket;
 import rungwork.joint.Pivot;
-import rungwork.joint.PlateOnTube;
 import rungwork.joint.Tab;
 import rungwork.joint.TubeWall;
 import rungwork.joint.WeldGroup;
@@ -117,7 +117,7 @@ final class MountSketch {
   }
 
   private void endView(MountView view) {
-    tube(view, parts.halfAcross(), !parts.across() && parts.wall().isPresent(), -offset());
+    tube(view, parts.halfAcross(), !parts.across() && parts.under().isPresent(), -offset());
     parts.tab().ifPresent(tab -> plates(view, tab));
     parts.welds().forEach(weld -> sidesOfWeld(view, weld));
     parts.pivot().ifPresent(pivot -> bolt(view, pivot));
@@ -162,14 +162,14 @@ final class MountSketch {
 
   /** Cross-section of the tube, open where it is cut off, or its wall seen from the side. */
   private void tube(MountView view, double half, boolean section, double middle) {
-    if (parts.wall().isEmpty()) {
+    if (parts.under().isEmpty()) {
       view.line("edge", -half, 0, half, 0);
       for (double x = -half; x < half; x += 0.005) {
         view.line("faint", x, 0, x - 0.003, -0.004);
       }
       return;
     }
-    TubeWall tube = parts.wall().get().tube();
+    TubeWall tube = parts.under().get().tube();
     double deep = parts.depth();
     double side = section ? tube.width() / 2 : half;
     view.block("steel", middle - side, -tube.wall(), middle + side, 0);
@@ -179,10 +179,40 @@ final class MountSketch {
     } else {
       view.line("faint", middle - side, -deep, middle + side, -deep);
     }
+    parts.bracket().ifPresent(bracket -> bracket(view, bracket, section));
+  }
+
+  /** A bracket seen along the rail wraps its section; seen from its side it covers it. */
+  private void bracket(MountView view, Bracket bracket, boolean section) {
+    double sides = MountParts.sides(bracket);
+    double along = bracket.outline().along() / 2;
+    if (!section) {
+      view.block("tint", -along, -sides, along, 0);
+      view.block("edge", -along, -sides, along, 0);
+      return;
+    }
+    boolean one = bracket.stand().wrap() == Bracket.Wrap.ONE_FACE;
+    double edge = one ? bracket.outline().across() / 2 : bracket.rail().width() / 2;
+    double far = edge - bracket.outline().across();
+    List<Spot> profile = new ArrayList<>();
+    if (bracket.stand().wrap() == Bracket.Wrap.OVER_TOP) {
+      profile.add(onRail(view, far, -sides));
+    }
+    profile.add(onRail(view, far, 0));
+    profile.add(onRail(view, edge, 0));
+    if (!one) {
+      profile.add(onRail(view, edge, -sides));
+    }
+    canvas.polyline("weld-line", profile);
+  }
+
+  /** Across a rail that runs along the pin is against the foot's direction. */
+  private Spot onRail(MountView view, double across, double up) {
+    return view.place(parts.across() ? -across : across, up);
   }
 
   private double offset() {
-    return parts.wall().map(wall -> wall.foot().offset()).orElse(0.0);
+    return parts.under().map(MountParts.Under::offset).orElse(0.0);
   }
 
   /** A weld that runs across the view's plane shows its section. */
@@ -226,8 +256,8 @@ final class MountSketch {
   }
 
   private void faceView(MountView view) {
-    if (parts.wall().isPresent()) {
-      double half = parts.wall().get().tube().width() / 2;
+    if (parts.under().isPresent()) {
+      double half = parts.under().get().tube().width() / 2;
       double far = parts.across() ? parts.halfAcross() : parts.halfAlong();
       for (double edge : List.of(-half - offset(), half - offset())) {
         if (parts.across()) {
@@ -237,8 +267,33 @@ final class MountSketch {
         }
       }
     }
+    parts.bracket().ifPresent(bracket -> plate(view, bracket));
     parts.tab().ifPresent(tab -> feet(view, tab));
     parts.welds().forEach(weld -> runs(view, weld));
+  }
+
+  private void plate(MountView view, Bracket bracket) {
+    boolean one = bracket.stand().wrap() == Bracket.Wrap.ONE_FACE;
+    double edge = one ? bracket.outline().across() / 2 : bracket.rail().width() / 2;
+    double far = edge - bracket.outline().across();
+    double along = bracket.outline().along() / 2;
+    Spot[] corners =
+        parts.across()
+            ? new Spot[] {
+              view.place(-edge, -along),
+              view.place(-far, -along),
+              view.place(-far, along),
+              view.place(-edge, along),
+              view.place(-edge, -along)
+            }
+            : new Spot[] {
+              view.place(-along, far),
+              view.place(along, far),
+              view.place(along, edge),
+              view.place(-along, edge),
+              view.place(-along, far)
+            };
+    canvas.polyline("weld-line", List.of(corners));
   }
 
   private void feet(MountView view, Tab tab) {
@@ -283,7 +338,7 @@ final class MountSketch {
     }
     double low = onFace.origin().y() + parts.halfAcross() * scale + 26;
     String turned = "on the face: → " + face.along().words() + ", ↑ " + face.pin().words();
-    canvas.label(Label.middle(new Spot(0, low), turned + "; thick: weld").css("small"));
+    canvas.label(Label.middle(new Spot(0, low), turned + "; thick: weld or fold").css("small"));
   }
 
   private List<String> lines() {
@@ -294,7 +349,8 @@ final class MountSketch {
       String size = Numbers.dimension(weld.seam().size(), units);
       lines.add(weld.name() + ": " + kind(weld) + " " + size);
     }
-    parts.wall().ifPresent(wall -> lines.add(wall.name() + ": wall " + tube(wall)));
+    parts.bracket().ifPresent(bracket -> lines.add(bracket(bracket)));
+    parts.under().ifPresent(under -> lines.add("tube: wall " + tube(under.tube())));
     return lines;
   }
 
@@ -302,10 +358,23 @@ final class MountSketch {
     return weld.seam().kind() == WeldGroup.Kind.FILLET ? "fillet, leg" : "full penetration,";
   }
 
-  private String tube(PlateOnTube wall) {
-    return Numbers.dimension(wall.tube().wall(), units)
+  private String bracket(Bracket bracket) {
+    String words =
+        bracket.name()
+            + ": "
+            + Numbers.dimension(bracket.outline().along(), units)
+            + " along the rail, leg "
+            + Numbers.dimension(bracket.seam().size(), units)
+            + " all round, "
+            + bracket.stand().wrap().words();
+    double sides = MountParts.sides(bracket);
+    return sides > 0 ? words + ", " + Numbers.dimension(sides, units) + " down" : words;
+  }
+
+  private String tube(TubeWall tube) {
+    return Numbers.dimension(tube.wall(), units)
         + ", face "
-        + Numbers.dimension(wall.tube().width(), units);
+        + Numbers.dimension(tube.width(), units);
   }
 
   private String words(String mount) {

@@ -7,6 +7,7 @@ import rungwork.check.Caution;
 import rungwork.check.Check;
 import rungwork.check.CheckSheet;
 import rungwork.loadpath.ChainSheet;
+import rungwork.loadpath.CornerForces;
 import rungwork.loadpath.MountChain;
 import rungwork.material.Material;
 import rungwork.quantity.Units;
@@ -63,6 +64,7 @@ public record Presentation<T>(Class<T> type, BiFunction<T, Units, Page> maker) {
         new Presentation<>(Response.class, (one, units) -> DeflectedShape.of(one).page(units)),
         new Presentation<>(Check.class, Presentation::check),
         new Presentation<>(CheckSheet.class, SheetPage::of),
+        new Presentation<>(CornerForces.class, CornerPage::of),
         new Presentation<>(MountChain.class, MountPage::of),
         new Presentation<>(ChainSheet.class, MountPage::of),
         new Presentation<>(Assessment.class, AssessmentPage::of),

@@ -10,6 +10,7 @@ import org.w3c.dom.Element;
 import rungwork.check.Caution;
 import rungwork.check.Check;
 import rungwork.loadpath.ChainSheet;
+import rungwork.loadpath.CornerForces;
 import rungwork.quantity.Units;
 
 class MountPageTest {
@@ -103,5 +104,44 @@ class MountPageTest {
     assertTrue(picture.svg().contains("along the foot: → forward, ↑ left"), picture.svg());
     assertTrue(picture.svg().contains("dimensions [in]"));
     assertFalse(picture.svg().contains("kN"));
+  }
+
+  @Test
+  void a_bracket_is_drawn_round_its_rail() {
+    ChainSheet wrapped = Mounts.wrapped();
+    Picture picture =
+        MountSketch.of(wrapped.chain(), wrapped.arrivals().stream().findFirst(), Units.METRIC);
+    Drawings.holds(picture);
+    assertTrue(
+        picture
+            .text()
+            .contains("bracket: 60 along the rail, leg 5 all round, over the top, 30 down"),
+        picture.text());
+  }
+
+  @Test
+  void ways_to_make_a_mount_stand_side_by_side_with_what_each_leaves_open() {
+    MountTable table =
+        MountTable.of("lower fore", "tab", Mounts.sheet()).and("saddle", Mounts.wrapped());
+    String words = table.page(Units.METRIC).text().replaceAll("\\s+", " ");
+    for (ChainSheet sheet : table.ways().values()) {
+      for (Check check : sheet.sheet().governingByPart()) {
+        String number = Numbers.utilisation(check.utilisation().orElseThrow());
+        assertTrue(words.contains(number), number + " in " + words);
+      }
+    }
+    assertTrue(words.contains("every way: strength of arms and links; repeated load"), words);
+    assertTrue(words.contains("tab, besides: "), words);
+    assertTrue(words.contains("rocking of the face of rail wall"), words);
+  }
+
+  @Test
+  void a_corner_shows_the_push_on_its_tyre_and_on_each_mount() {
+    CornerForces corner = SHEET.corners().get(1);
+    Picture picture = CornerSketch.of(corner, Units.METRIC);
+    Drawings.holds(picture);
+    assertTrue(picture.svg().contains("ground: 2.24 kN"), picture.svg());
+    String words = CornerPage.of(corner, Units.METRIC).text();
+    corner.corner().mounts().forEach(mount -> assertTrue(words.contains(mount.name()), words));
   }
 }

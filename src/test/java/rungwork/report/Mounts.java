@@ -6,6 +6,7 @@ import static rungwork.quantity.Quantities.mm;
 import java.util.List;
 import rungwork.frame.Wrench;
 import rungwork.joint.Bolt;
+import rungwork.joint.Bracket;
 import rungwork.joint.Factors;
 import rungwork.joint.Parts;
 import rungwork.joint.Pivot;
@@ -53,6 +54,25 @@ final class Mounts {
                 .under(
                     List.of(Corners.twoArms().under("hit", Wrench.force(-5000, 0, 2000))),
                     Factors.UNFACTORED));
+  }
+
+  /** A boxed pair on a saddle over the rail. */
+  static ChainSheet wrapped() {
+    Tab tab = Parts.tab();
+    Tab pair = new Tab(tab.name(), tab.material(), tab.plate().paired(), tab.eye());
+    Pivot bolt = new Pivot("bolt", pair, Bolt.Threads.CLEAR, Pivot.Stack.of(mm(1), mm(20)));
+    Bracket bracket =
+        new Bracket(
+            "bracket",
+            TubeWall.of(Parts.S355, mm(80), mm(60), mm(5)),
+            Bracket.Outline.of(mm(60), mm(80), mm(30)),
+            new Bracket.Stand(Bracket.Wrap.OVER_TOP, Bracket.Foot.ACROSS_RAIL),
+            Seam.fillet(mm(5), MPa(490)));
+    Face face = new Face(Corners.at(150, 370, 170), Direction.UP, Direction.LEFT);
+    return new MountChain("lower fore", face, List.of(bolt, pair.boxed(mm(32)), bracket))
+        .under(
+            List.of(Corners.twoArms().under("braking", Wrench.force(-1000, 0, 2000))),
+            Factors.ROAD);
   }
 
   private static MountChain chain(Tab tab, List<Run> runs) {

@@ -58,6 +58,9 @@ class PresentationTest {
         Examples.sheet(),
         Mounts.pair(),
         Mounts.sheet(),
+        Mounts.wrapped(),
+        Mounts.sheet().corners().get(1),
+        MountTable.of("lower fore", "as it is", Mounts.sheet()).and("wrapped", Mounts.wrapped()),
         ASSESSMENT,
         COMPARISON,
         COMPARISON.table(Units.INCH_POUND),
@@ -108,7 +111,8 @@ class PresentationTest {
             COMPARISON,
             COMPARISON.lightest().orElseThrow(),
             LadderPlan.of(Curlew.ladder()).with(ASSESSMENT.sheet()),
-            Mounts.withHit());
+            Mounts.withHit(),
+            MountTable.of("lower fore", "as it is", Mounts.withHit()));
     for (Object value : judging) {
       Page page = page(value, Units.METRIC);
       for (Caution caution : Set.of(Caution.SCREENING, Caution.IMPACT)) {
