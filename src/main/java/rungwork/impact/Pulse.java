@@ -1,0 +1,359 @@
+package rungwork.impact;
+
+import static rungwork.quantity.Quantities.si;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import javax.measure.Quantity;
+import javax.measure.quantity.Acceleration;
+import javax.measure.quantity.Time;
+import rungwork.fault.Guard;
+import rungwork.fault.ModelException;
+import rungwork.fault.Scale;
+
+/**
+ * A vehicle's deceleration over time, straight between its points.
+ *
+ * <p>Peak, mean over time and mean over distance are three numbers. The two means agree only for
+ * pulses that are symmetric in time.
+ */
+public final class Pulse {
+  /** Points of a curved ideal pulse: its area is right to a millionth. */
+  private static final int STEPS = 2000;
+
+  /** A pulse whose last value is above this part of its peak does not end: common practice. */
+  private static final double ENDED = 0.05;
+
+  private static final int MOST_POINTS = 2_000_000;
+  private static final Scale MS = new Scale("ms", 1e-3);
+
+  private final String name;
+  private final double[] times;
+  private final double[] values;
+
+  private Pulse(String name, double[] times, double[] values) {
+    this.name = Guard.name("pulse", name);
+    this.times = times.clone();
+    this.values = values.clone();
+    refuseNonsense();
+  }
+
+  /**
+   * A pulse through points.
+   *
+   * @param name what the reader calls it
+   * @param times [s], none before the one before it; two alike make a step
+   * @param decelerations [m/s²], a deceleration is positive; as many as times
+   * @return the pulse
+   */
+  public static Pulse through(String name, double[] times, double[] decelerations) {
+    return new Pulse(name, times, decelerations);
+  }
+
+  /**
+   * A constant deceleration that begins and ends at once.
+   *
+   * @param peak its value, above zero
+   * @param duration how long, above zero
+   * @return the pulse
+   */
+  public static Pulse square(Quantity<Acceleration> peak, Quantity<Time> duration) {
+    double[] in = ideal(peak, duration);
+    return new Pulse(
+        "square", new double[] {0, 0, in[1], in[1]}, new double[] {0, in[0], in[0], 0});
+  }
+
+  /**
+   * Half a wave of a sine.
+   *
+   * @param peak its highest value, above zero
+   * @param duration how long, above zero
+   * @return the pulse
+   */
+  public static Pulse halfSine(Quantity<Acceleration> peak, Quantity<Time> duration) {
+    return curved("half-sine", ideal(peak, duration), part -> Math.sin(Math.PI * part));
+  }
+
+  /**
+   * The haversine: one wave of a cosine on its foot, soft at both ends.
+   *
+   * @param peak its highest value, above zero
+   * @param duration how long, above zero
+   * @return the pulse
+   */
+  public static Pulse haversine(Quantity<Acceleration> peak, Quantity<Time> duration) {
+    return curved(
+        "haversine", ideal(peak, duration), part -> (1 - Math.cos(2 * Math.PI * part)) / 2);
+  }
+
+  /**
+   * A symmetric triangle.
+   *
+   * @param peak its highest value, above zero
+   * @param duration how long, above zero
+   * @return the pulse
+   */
+  public static Pulse triangle(Quantity<Acceleration> peak, Quantity<Time> duration) {
+    double[] in = ideal(peak, duration);
+    return new Pulse("triangle", new double[] {0, in[1] / 2, in[1]}, new double[] {0, in[0], 0});
+  }
+
+  /**
+   * A pulse from a CSV file with the columns {@code time_ms} (or {@code time_s}) and {@code
+   * deceleration_g} (or {@code deceleration_m_s2}).
+   *
+   * @param file the file
+   * @return the pulse, named like the file
+   */
+  public static Pulse read(Path file) {
+    String name = file.getFileName().toString();
+    try (BufferedReader text = Files.newBufferedReader(file)) {
+      return new PulseTable(name).read(text);
+    } catch (NoSuchFileException e) {
+      throw new ModelException("there is no pulse file " + file);
+    } catch (IOException e) {
+      throw new ModelException("pulse file " + file + " cannot be read: " + e.getMessage());
+    }
+  }
+
+  private static double[] ideal(Quantity<Acceleration> peak, Quantity<Time> duration) {
+    return new double[] {
+      Guard.positive("peak of a pulse", si("peak of a pulse", peak), Scale.G),
+      Guard.positive("duration of a pulse", si("duration of a pulse", duration), MS)
+    };
+  }
+
+  private static Pulse curved(String name, double[] ideal, DoubleUnaryOperator shape) {
+    double[] times = new double[STEPS + 1];
+    double[] values = new double[STEPS + 1];
+    for (int i = 0; i <= STEPS; i++) {
+      double part = (double) i / STEPS;
+      times[i] = part * ideal[1];
+      values[i] = i == STEPS ? 0 : ideal[0] * shape.applyAsDouble(part);
+    }
+    return new Pulse(name, times, values);
+  }
+
+  private void refuseNonsense() {
+    if (times.length != values.length || times.length < 2 || times.length > MOST_POINTS) {
+      throw new ModelException(
+          "pulse %s has %d times and %d values; give 2 to %d of both"
+              .formatted(name, times.length, values.length, MOST_POINTS));
+    }
+    for (int i = 0; i < times.length; i++) {
+      Guard.finite("time of pulse " + name, times[i]);
+      Guard.finite("deceleration of pulse " + name, values[i]);
+      if (i > 0 && times[i] < times[i - 1]) {
+        throw new ModelException(
+            "pulse %s goes back from %s to %s; times must not fall"
+                .formatted(name, MS.show(times[i - 1]), MS.show(times[i])));
+      }
+    }
+    if (duration() <= 0) {
+      throw new ModelException("pulse " + name + " lasts no time; give it a duration");
+    }
+    if (velocityChange() <= 0) {
+      throw new ModelException(
+          "pulse "
+              + name
+              + " speeds the vehicle up by "
+              + new Scale("km/h", 1 / 3.6).show(-velocityChange())
+              + "; a deceleration is positive here: change the sign");
+    }
+  }
+
+  /**
+   * What the reader calls it.
+   *
+   * @return its name
+   */
+  public String name() {
+    return name;
+  }
+
+  /**
+   * The same pulse under another name.
+   *
+   * @param other the name
+   * @return the pulse
+   */
+  public Pulse named(String other) {
+    return new Pulse(other, times, values);
+  }
+
+  /**
+   * Its times.
+   *
+   * @return [s], in order
+   */
+  public double[] times() {
+    return times.clone();
+  }
+
+  /**
+   * Its values.
+   *
+   * @return decelerations at its times [m/s²]
+   */
+  public double[] decelerations() {
+    return values.clone();
+  }
+
+  /**
+   * From its first to its last point.
+   *
+   * @return T [s]
+   */
+  public double duration() {
+    return times[times.length - 1] - times[0];
+  }
+
+  /**
+   * Its highest value.
+   *
+   * @return [m/s²]
+   */
+  public double peak() {
+    return values[peakIndex()];
+  }
+
+  /**
+   * When it is highest, for the first time.
+   *
+   * @return [s]
+   */
+  public double peakTime() {
+    return times[peakIndex()];
+  }
+
+  private int peakIndex() {
+    int at = 0;
+    for (int i = 1; i < values.length; i++) {
+      at = values[i] > values[at] ? i : at;
+    }
+    return at;
+  }
+
+  /**
+   * The deceleration at a time; nothing before its first and after its last point.
+   *
+   * @param time [s]
+   * @return [m/s²]
+   */
+  public double at(double time) {
+    if (time < times[0] || time >= times[times.length - 1]) {
+      return 0;
+    }
+    int low = 0;
+    int high = times.length - 1;
+    while (high - low > 1) {
+      int middle = (low + high) >>> 1;
+      if (times[middle] <= time) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    double part = (time - times[low]) / (times[high] - times[low]);
+    return values[low] + part * (values[high] - values[low]);
+  }
+
+  /**
+   * The area under it.
+   *
+   * @return Δv [m/s]
+   */
+  public double velocityChange() {
+    double sum = 0;
+    for (int i = 1; i < times.length; i++) {
+      sum += (times[i] - times[i - 1]) * (values[i] + values[i - 1]) / 2;
+    }
+    return sum;
+  }
+
+  /**
+   * The mean over time, Δv/T.
+   *
+   * @return [m/s²]
+   */
+  public double meanOverTime() {
+    return velocityChange() / duration();
+  }
+
+  /**
+   * How far a vehicle goes that meets it at a speed, until it stands or the pulse is over.
+   *
+   * @param speed at its beginning [m/s], above zero
+   * @return [m]
+   */
+  public double stopDistance(double speed) {
+    return new Travel(this, speed).distance();
+  }
+
+  /**
+   * The mean over the distance, (v² − v'²)/(2·d), v' the speed that is left at its end.
+   *
+   * @param speed at its beginning [m/s], above zero
+   * @return [m/s²]
+   */
+  public double meanOverDistance(double speed) {
+    Travel travel = new Travel(this, speed);
+    double left = travel.speedLeft();
+    return (speed * speed - left * left) / (2 * travel.distance());
+  }
+
+  /**
+   * The highest level that is passed for so long in all, whether at once or in pieces.
+   *
+   * @param duration [s], above zero, such as 3 ms
+   * @return [m/s²]; nothing is held that long by a pulse that is shorter
+   */
+  public double clip(double duration) {
+    return Clip.level(times, values, duration);
+  }
+
+  /**
+   * The pulse as a measuring channel of this class would show it.
+   *
+   * @param channel the channel class
+   * @return the filtered pulse, a little longer at both ends
+   */
+  public Pulse filtered(ChannelClass channel) {
+    return channel.filter(this);
+  }
+
+  /**
+   * What its reader must know of it.
+   *
+   * @return sentences; none when nothing stands out
+   */
+  public List<String> warnings() {
+    List<String> lines = new ArrayList<>();
+    double last = values[values.length - 1];
+    if (Math.abs(last) > ENDED * peak()) {
+      lines.add(
+          "Pulse %s does not end: it still is %s at its last point, %s. What follows is missing from every figure."
+              .formatted(name, Scale.G.show(last, 3), MS.show(times[times.length - 1], 3)));
+    }
+    return lines;
+  }
+
+  @Override
+  public String toString() {
+    return name
+        + ": peak "
+        + Scale.G.show(peak(), 3)
+        + ", mean over time "
+        + Scale.G.show(meanOverTime(), 3)
+        + ", "
+        + MS.show(duration(), 3)
+        + ", Δv "
+        + new Scale("km/h", 1 / 3.6).show(velocityChange(), 3);
+  }
+}
