@@ -51,6 +51,17 @@ public record Range(Kind kind, double low, double high) {
   }
 
   /**
+   * A range of bare numbers, such as a factor that is guessed.
+   *
+   * @param low the least
+   * @param high the most
+   * @return the range
+   */
+  public static Range ratio(double low, double high) {
+    return new Range(Kind.RATIO, low, high);
+  }
+
+  /**
    * The range that just holds several figures.
    *
    * @param kind what they measure
@@ -102,6 +113,11 @@ public record Range(Kind kind, double low, double high) {
    */
   public Range times(double factor) {
     return new Range(kind, low * factor, high * factor);
+  }
+
+  /** The same two numbers as something else, such as accelerations of one kilogram as forces. */
+  Range kindOf(Kind other) {
+    return new Range(other, low, high);
   }
 
   /**
