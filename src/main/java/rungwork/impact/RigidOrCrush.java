@@ -1,0 +1,465 @@
+package rungwork.impact;
+
+import static rungwork.quantity.Quantities.kmh;
+import static rungwork.quantity.Quantities.si;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+import javax.measure.Quantity;
+import javax.measure.quantity.Acceleration;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Speed;
+import rungwork.fault.Guard;
+import rungwork.fault.ModelException;
+import rungwork.quantity.Kind;
+
+/**
+ * The choice: the bare frame against the same frame with something in front of it that crushes, in
+ * the same scene with the same people. Every combination of low and high is run; figures are the
+ * ranges over all of them.
+ *
+ * @param scene how fast, how heavy, against what
+ * @param rails the frame's force over crush, at both strengths
+ * @param motor a motor on rubber, if it counts apart
+ * @param occupant who is compared
+ * @param outcomes one a design, in the order given
+ */
+public record RigidOrCrush(
+    Scene scene,
+    Rails rails,
+    Optional<CrashModel.Motor> motor,
+    Occupant occupant,
+    List<Outcome> outcomes) {
+  /** Copies the outcomes. */
+  public RigidOrCrush {
+    outcomes = List.copyOf(outcomes);
+  }
+
+  /**
+   * The frame's force over crush at its two strengths; its straight beginning ends at first yield.
+   *
+   * @param low minimum strength
+   * @param high expected strength
+   */
+  public record Rails(CrushCurve low, CrushCurve high) {
+    /**
+     * The force at which the straight beginning ends.
+     *
+     * @return at both strengths [N]
+     */
+    public Range firstYield() {
+      return Range.spanning(
+          Kind.FORCE, Stream.of(low, high).mapToDouble(curve -> curve.points().get(1).force()));
+    }
+  }
+
+  /**
+   * What stands in front of the frame.
+   *
+   * @param name what the reader calls it
+   * @param tube what crushes; nothing for the bare frame
+   * @param places middles of the tubes across the vehicle [m], to the left
+   */
+  public record Design(String name, Optional<CrushTube> tube, List<Double> places) {
+    /** Copies the places. */
+    public Design {
+      name = Guard.name("design", name);
+      places = List.copyOf(places);
+    }
+
+    /**
+     * The frame as it is.
+     *
+     * @param name what the reader calls it
+     * @return the design
+     */
+    public static Design bare(String name) {
+      return new Design(name, Optional.empty(), List.of());
+    }
+
+    /**
+     * A tube in front of the frame.
+     *
+     * @param name what the reader calls the design
+     * @param tube the tube
+     * @param place its middle across the vehicle, to the left
+     * @return the design
+     */
+    public static Design with(String name, CrushTube tube, Quantity<Length> place) {
+      return new Design(
+          name, Optional.of(tube), List.of(si("place of " + tube.name(), place)));
+    }
+
+    /**
+     * The same design with one more such tube.
+     *
+     * @param place its middle across the vehicle, to the left
+     * @return the design
+     */
+    public Design and(Quantity<Length> place) {
+      List<Double> more = new ArrayList<>(places);
+      more.add(si("place of a tube of " + name, place));
+      return new Design(name, tube, more);
+    }
+
+    /**
+     * How many of its tubes stand in the way of what is hit.
+     *
+     * @param obstacle what is hit
+     * @return from none to all
+     */
+    public int met(Obstacle obstacle) {
+      double half = tube.map(CrushTube::width).orElse(0.0) / 2;
+      return (int)
+          places.stream().filter(at -> obstacle.meets(at - half, at + half)).count();
+    }
+
+    /**
+     * What it adds to the vehicle.
+     *
+     * @return [kg]
+     */
+    public double mass() {
+      return tube.map(CrushTube::mass).orElse(0.0) * places.size();
+    }
+  }
+
+  /** How the frame behind compares with what folds in front. */
+  public enum Order {
+    /** The weakest frame is stronger than the strongest element. */
+    HOLDS("holds by these figures"),
+    /** It depends on where in their ranges both lie. */
+    NOT_SHOWN("not shown to hold"),
+    /** The strongest frame is weaker than the weakest element. */
+    DOES_NOT_HOLD("does not hold"),
+    /** There is nothing in front, or nothing of it is met. */
+    NOTHING_IN_FRONT("nothing in front");
+
+    private final String words;
+
+    Order(String words) {
+      this.words = words;
+    }
+
+    /**
+     * In words.
+     *
+     * @return for example {@code not shown to hold}
+     */
+    public String words() {
+      return words;
+    }
+  }
+
+  /**
+   * What one design gave.
+   *
+   * @param design what stands in front of the frame
+   * @param crashes one a combination of low and high
+   * @param ride what the person goes through in all of them
+   * @param remarks what the reader must know of it
+   * @param behindOverFront first yield of the frame over the folding peak in front; 0 for nothing
+   */
+  public record Outcome(
+      Design design,
+      List<Crash> crashes,
+      Ride ride,
+      List<String> remarks,
+      Range behindOverFront) {
+    /** Copies the lists. */
+    public Outcome {
+      crashes = List.copyOf(crashes);
+      remarks = List.copyOf(remarks);
+    }
+
+    /**
+     * Capacity design in one line: low strength behind over high strength in front.
+     *
+     * @return whether the frame stays elastic while the element folds
+     */
+    public Order order() {
+      if (behindOverFront.high() == 0) {
+        return Order.NOTHING_IN_FRONT;
+      }
+      if (behindOverFront.low() > 1) {
+        return Order.HOLDS;
+      }
+      return behindOverFront.high() > 1 ? Order.NOT_SHOWN : Order.DOES_NOT_HOLD;
+    }
+
+    private Range over(Kind kind, ToDoubleFunction<Crash> value) {
+      return Range.spanning(kind, crashes.stream().mapToDouble(value));
+    }
+
+    /**
+     * The body's highest deceleration.
+     *
+     * @return [m/s²]
+     */
+    public Range peak() {
+      return over(Kind.ACCELERATION, crash -> crash.pulse().peak());
+    }
+
+    /**
+     * The body's mean over time.
+     *
+     * @return [m/s²]
+     */
+    public Range meanOverTime() {
+      return over(Kind.ACCELERATION, crash -> crash.pulse().meanOverTime());
+    }
+
+    /**
+     * How long the pulse lasts.
+     *
+     * @return [s]
+     */
+    public Range duration() {
+      return over(Kind.TIME, crash -> crash.pulse().duration());
+    }
+
+    /**
+     * How far the front is shortened, frame and element together.
+     *
+     * @return [m]
+     */
+    public Range crush() {
+      return over(Kind.LENGTH, Crash::mostCrush);
+    }
+
+    /**
+     * What the frame takes.
+     *
+     * @return [J]
+     */
+    public Range frameEnergy() {
+      return over(Kind.ENERGY, crash -> crash.parts().get(crash.parts().size() - 1).energy());
+    }
+
+    /**
+     * What the elements take; nothing without any.
+     *
+     * @return [J]
+     */
+    public Range elementEnergy() {
+      return over(
+          Kind.ENERGY,
+          crash -> crash.model().front().map(front -> energyOf(crash, front)).orElse(0.0));
+    }
+
+    private static double energyOf(Crash crash, CrashModel.Front front) {
+      return crash.parts().stream()
+          .filter(part -> part.curve().equals(front.element()))
+          .mapToDouble(Crash.Part::energy)
+          .sum();
+    }
+  }
+
+  /**
+   * Runs every design in every combination of low and high.
+   *
+   * @param scene how fast, how heavy, against what
+   * @param rails the frame's force over crush for this hit, at both strengths
+   * @param occupant who is compared
+   * @param designs at least one
+   * @return the comparison
+   */
+  public static RigidOrCrush of(Scene scene, Rails rails, Occupant occupant, Design... designs) {
+    return of(scene, rails, Optional.empty(), occupant, List.of(designs));
+  }
+
+  /**
+   * The same comparison with a motor on rubber.
+   *
+   * @param part the motor
+   * @return the comparison, run anew
+   */
+  public RigidOrCrush with(CrashModel.Motor part) {
+    return of(scene, rails, Optional.of(part), occupant, designs());
+  }
+
+  /**
+   * The same comparison at another speed.
+   *
+   * @param closing the speed
+   * @return the comparison, run anew
+   */
+  public RigidOrCrush at(Quantity<Speed> closing) {
+    return of(scene.closing(closing, closing), rails, motor, occupant, designs());
+  }
+
+  private List<Design> designs() {
+    return outcomes.stream().map(Outcome::design).toList();
+  }
+
+  private static RigidOrCrush of(
+      Scene scene,
+      Rails rails,
+      Optional<CrashModel.Motor> motor,
+      Occupant occupant,
+      List<Design> designs) {
+    if (designs.isEmpty()) {
+      throw new ModelException("there is no design to compare; give at least one");
+    }
+    RigidOrCrush empty = new RigidOrCrush(scene, rails, motor, occupant, List.of());
+    List<Outcome> outcomes = designs.stream().map(empty::outcome).toList();
+    return new RigidOrCrush(scene, rails, motor, occupant, outcomes);
+  }
+
+  private Outcome outcome(Design design) {
+    int met = design.met(scene.obstacle());
+    Optional<CrushTube> tube =
+        design.tube().filter(one -> met > 0).map(one -> one.hitAt(kmh(scene.closing().high() * 3.6)));
+    List<Crash> crashes = new ArrayList<>();
+    for (CrashModel model : models(design, tube, met)) {
+      crashes.add(model.run());
+    }
+    Pulse[] pulses = crashes.stream().map(Crash::pulse).toArray(Pulse[]::new);
+    Ride ride = occupant.in(kmh(scene.closing().high() * 3.6), pulses);
+    return new Outcome(
+        design, crashes, ride, remarks(design, tube, crashes), behindOverFront(tube, met));
+  }
+
+  private Range behindOverFront(Optional<CrushTube> tube, int met) {
+    Range yield = rails.firstYield();
+    return tube.map(
+            one ->
+                Range.ratio(
+                    yield.low() / (met * one.foldingPeak().high()),
+                    yield.high() / (met * one.foldingPeak().low())))
+        .orElse(Range.exactly(Kind.RATIO, 0));
+  }
+
+  private List<String> remarks(Design design, Optional<CrushTube> tube, List<Crash> crashes) {
+    Set<String> lines = new LinkedHashSet<>();
+    if (design.tube().isPresent() && tube.isEmpty()) {
+      lines.add(
+          "None of its tubes meets " + scene.obstacle().words() + ": they do nothing in this hit.");
+    }
+    tube.ifPresent(one -> lines.addAll(one.outsideTests()));
+    long used =
+        crashes.stream()
+            .filter(crash -> crash.events().stream().anyMatch(e -> e.label().endsWith(": used up")))
+            .count();
+    if (used > 0) {
+      lines.add(
+          "Its stroke is used up in %d of %d combinations; the rest of the speed meets the frame."
+              .formatted(used, crashes.size()));
+    }
+    crashes.forEach(crash -> lines.addAll(crash.marks()));
+    return List.copyOf(lines);
+  }
+
+  private List<CrashModel> models(Design design, Optional<CrushTube> tube, int met) {
+    Set<CrashModel> models = new LinkedHashSet<>();
+    for (double speed : ends(scene.closing())) {
+      for (double mass : ends(scene.mass())) {
+        for (CrushCurve frame : List.of(rails.low(), rails.high())) {
+          CrashModel bare =
+              new CrashModel(
+                  design.name(),
+                  speed,
+                  mass + design.mass(),
+                  frame,
+                  Optional.empty(),
+                  motor,
+                  Optional.empty());
+          tube.ifPresentOrElse(
+              one -> both(one, met).forEach(element -> addAll(models, bare.behind(element))),
+              () -> addAll(models, bare));
+        }
+      }
+    }
+    return List.copyOf(models);
+  }
+
+  private static List<CrushCurve> both(CrushTube tube, int met) {
+    return Stream.of(CrushTube.Strength.LOW, CrushTube.Strength.HIGH)
+        .map(strength -> tube.curve(strength).times(met))
+        .toList();
+  }
+
+  private void addAll(Set<CrashModel> models, CrashModel model) {
+    if (!(scene.obstacle() instanceof Obstacle.OtherVehicle other)) {
+      models.add(model);
+      return;
+    }
+    for (double mass : ends(other.mass())) {
+      for (double stiffness : ends(other.stiffness())) {
+        CrushCurve front = CrushCurve.linear("other front", stiffness, 2);
+        models.add(
+            new CrashModel(
+                model.name(),
+                model.speed(),
+                model.mass(),
+                model.frame(),
+                model.front(),
+                model.motor(),
+                Optional.of(new CrashModel.Other(mass, front))));
+      }
+    }
+  }
+
+  private static double[] ends(Range range) {
+    return range.exact() ? new double[] {range.low()} : new double[] {range.low(), range.high()};
+  }
+
+  /**
+   * The crush length that keeps a mean deceleration over the distance, whatever crushes.
+   *
+   * @param mean of the own vehicle
+   * @return the crush [m]
+   */
+  public Range shortestCrush(Quantity<Acceleration> mean) {
+    return scene.crushFor(mean);
+  }
+
+  /**
+   * The length of a folding tube for that crush: folds pack to 25 to 30 % of the length.
+   *
+   * @param mean of the own vehicle
+   * @return the tube's length [m]
+   */
+  public Range shortestTube(Quantity<Acceleration> mean) {
+    Range crush = scene.crushFor(mean);
+    return new Range(Kind.LENGTH, crush.low() / 0.75, crush.high() / 0.70);
+  }
+
+  /**
+   * What its reader must know of the inputs.
+   *
+   * @return sentences; none when nothing stands out
+   */
+  public List<String> warnings() {
+    Set<String> lines = new LinkedHashSet<>(scene.warnings());
+    outcomes.forEach(outcome -> lines.addAll(outcome.ride().warnings()));
+    return List.copyOf(lines);
+  }
+
+  /**
+   * What was assumed.
+   *
+   * @return sentences
+   */
+  public List<String> assumptions() {
+    Set<String> lines = new LinkedHashSet<>();
+    for (Outcome outcome : outcomes) {
+      outcome.design().tube().ifPresent(tube -> lines.addAll(hit(tube).assumptions()));
+      lines.addAll(outcome.crashes().get(0).assumptions());
+      lines.addAll(outcome.ride().assumptions());
+    }
+    if (!scene.obstacle().central()) {
+      lines.add("The hit is off centre; turning in plan is left out, and so is what it takes.");
+    }
+    return List.copyOf(lines);
+  }
+
+  private CrushTube hit(CrushTube tube) {
+    return tube.hitAt(kmh(scene.closing().high() * 3.6));
+  }
+}

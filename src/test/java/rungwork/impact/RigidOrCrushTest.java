@@ -1,0 +1,127 @@
+package rungwork.impact;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static rungwork.quantity.Quantities.g;
+import static rungwork.quantity.Quantities.kNpmm;
+import static rungwork.quantity.Quantities.kg;
+import static rungwork.quantity.Quantities.kmh;
+import static rungwork.quantity.Quantities.mm;
+
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+
+class RigidOrCrushTest {
+  private static final RigidOrCrush CHOICE = Fronts.choice();
+
+  @Test
+  void a_crush_element_in_front_lowers_the_pulse_and_the_person_s_load() {
+    RigidOrCrush.Outcome bare = CHOICE.outcomes().get(0);
+    RigidOrCrush.Outcome crush = CHOICE.outcomes().get(1);
+    assertTrue(crush.meanOverTime().high() < bare.meanOverTime().low());
+    assertTrue(crush.ride().peak().low() < bare.ride().peak().low());
+    assertTrue(crush.crush().low() > bare.crush().low());
+    assertEquals(0, bare.elementEnergy().high());
+    assertTrue(crush.elementEnergy().low() > 0);
+    assertTrue(crush.design().mass() > 0);
+  }
+
+  @Test
+  void all_energy_goes_somewhere_in_every_combination() {
+    for (RigidOrCrush.Outcome outcome : CHOICE.outcomes()) {
+      for (Crash crash : outcome.crashes()) {
+        double kinetic = crash.model().mass() * Math.pow(crash.model().speed(), 2) / 2;
+        double taken = crash.parts().stream().mapToDouble(Crash.Part::energy).sum();
+        assertEquals(kinetic, taken, 2e-3 * kinetic);
+      }
+    }
+  }
+
+  @Test
+  void low_and_high_of_frame_and_element_are_combined() {
+    assertEquals(2, CHOICE.outcomes().get(0).crashes().size());
+    assertEquals(4, CHOICE.outcomes().get(1).crashes().size());
+  }
+
+  @Test
+  void the_order_of_giving_way_is_low_behind_over_high_in_front() {
+    RigidOrCrush.Outcome crush = CHOICE.outcomes().get(1);
+    Range peak = Fronts.tube().hitAt(kmh(50)).foldingPeak();
+    assertEquals(Fronts.rails().firstYield().low() / (2 * peak.high()), crush.behindOverFront().low(), 1e-9);
+    assertEquals(RigidOrCrush.Order.NOTHING_IN_FRONT, CHOICE.outcomes().get(0).order());
+    assertEquals(
+        RigidOrCrush.Order.NOT_SHOWN,
+        new RigidOrCrush.Outcome(
+                crush.design(), crush.crashes(), crush.ride(), List.of(), Range.ratio(0.9, 1.4))
+            .order());
+    assertEquals(
+        RigidOrCrush.Order.DOES_NOT_HOLD,
+        new RigidOrCrush.Outcome(
+                crush.design(), crush.crashes(), crush.ride(), List.of(), Range.ratio(0.4, 0.8))
+            .order());
+  }
+
+  @Test
+  void a_post_between_the_tubes_passes_them_by() {
+    Scene post = Scene.of("gatepost", kmh(50), kg(720), Obstacle.post(mm(0), mm(200)));
+    RigidOrCrush.Outcome outcome =
+        RigidOrCrush.of(post, Fronts.rails(), Fronts.driver(), Fronts.withTubes()).outcomes().get(0);
+    assertEquals(0, outcome.elementEnergy().high());
+    assertEquals(
+        "None of its tubes meets a post of 200.0 mm at 0 mm: they do nothing in this hit.",
+        outcome.remarks().get(0));
+    assertEquals(RigidOrCrush.Order.NOTHING_IN_FRONT, outcome.order());
+  }
+
+  @Test
+  void a_faster_hit_uses_up_the_stroke_and_says_so() {
+    RigidOrCrush.Outcome faster = CHOICE.at(kmh(80)).outcomes().get(1);
+    assertTrue(
+        faster.remarks().stream().anyMatch(line -> line.startsWith("Its stroke is used up in ")),
+        faster.remarks().toString());
+    assertTrue(faster.peak().high() > CHOICE.outcomes().get(1).peak().high());
+  }
+
+  @Test
+  void the_shortest_crush_follows_from_the_mean_alone() {
+    double v = 50 / 3.6;
+    assertEquals(v * v / (2 * 20 * 9.80665), CHOICE.shortestCrush(g(20)).low(), 1e-12);
+    assertEquals(
+        CHOICE.shortestCrush(g(20)).low() / 0.75, CHOICE.shortestTube(g(20)).low(), 1e-12);
+  }
+
+  @Test
+  void no_sentence_promises_anything() {
+    String all = CHOICE.assumptions() + " " + CHOICE.warnings() + CHOICE.outcomes().get(1).remarks();
+    for (RigidOrCrush.Order order : RigidOrCrush.Order.values()) {
+      all += order.words();
+    }
+    assertFalse(all.toLowerCase(Locale.ROOT).matches(".*\\b(safe|surviv\\w*|ok)\\b.*"));
+  }
+
+  @Test
+  void another_vehicle_is_hit_with_every_guess_of_it() {
+    Scene meeting =
+        Scene.of(
+            "meeting",
+            kmh(80),
+            kg(720),
+            Obstacle.vehicle(kg(1400), kNpmm(1))
+                .mass(kg(1100), kg(1700)));
+    RigidOrCrush.Outcome outcome =
+        RigidOrCrush.of(
+                meeting, Fronts.rails(), Fronts.driver(), RigidOrCrush.Design.bare("bare"))
+            .outcomes()
+            .get(0);
+    assertEquals(4, outcome.crashes().size());
+  }
+
+  @Test
+  void nonsense_is_refused() {
+    Refused.with(
+        "there is no design to compare; give at least one",
+        () -> RigidOrCrush.of(Fronts.wall(), Fronts.rails(), Fronts.driver()));
+  }
+}
