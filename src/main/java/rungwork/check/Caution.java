@@ -16,12 +16,28 @@ public enum Caution {
   IMPACT(
       "Injury cannot be predicted from these numbers. They say what the frame does under a stated"
           + " deceleration; they do not say what happens to a person, and nothing here is a promise"
-          + " that anyone is protected.");
+          + " that anyone is protected."),
+  /** Carried by every crash that is computed, and by every figure about people in one. */
+  OCCUPANT(
+      "What is said here about a crash and about people in it compares one design with another and"
+          + " does nothing else. A person is one mass on one spring: no head, no neck, no seat, no"
+          + " second blow. Published limits were measured on instrumented dummies with restraints"
+          + " designed and tested for them; this calculation cannot claim them, and a figure below"
+          + " one does not mean that a person would be unhurt.");
 
   private final String text;
 
   Caution(String text) {
     this.text = text;
+  }
+
+  /**
+   * Its first sentence, where there is no room for more.
+   *
+   * @return one sentence
+   */
+  public String inBrief() {
+    return text.substring(0, text.indexOf('.') + 1);
   }
 
   /**

@@ -2,8 +2,10 @@ package rungwork.impact;
 
 import java.util.ArrayList;
 import java.util.List;
+import rungwork.check.Caution;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
+import rungwork.quantity.Units;
 
 /**
  * What happened in one run of a crash model: one set of inputs, so one number each. Two runs, with
@@ -182,10 +184,11 @@ public record Crash(
   /**
    * What its reader must know: where a curve was left, what was still moving.
    *
+   * @param units the reader's units
    * @return sentences; none when nothing stands out
    */
-  public List<String> marks() {
-    return CrashRun.marks(this);
+  public List<String> marks(Units units) {
+    return CrashRun.marks(this, units);
   }
 
   /**
@@ -211,6 +214,8 @@ public record Crash(
         + ", "
         + pulse()
         + "; energy balance open by "
-        + new Scale("%", 0.01).show(residual, 2);
+        + new Scale("%", 0.01).show(residual, 2)
+        + ". "
+        + Caution.IMPACT.inBrief();
   }
 }

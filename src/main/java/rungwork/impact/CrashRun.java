@@ -6,6 +6,8 @@ import java.util.Comparator;
 import java.util.List;
 import rungwork.fault.Scale;
 import rungwork.fault.SolveException;
+import rungwork.quantity.Kind;
+import rungwork.quantity.Units;
 
 /** One run of a crash model: its masses and links, the samples, and what they say. */
 final class CrashRun {
@@ -202,7 +204,7 @@ final class CrashRun {
   }
 
   /** What the reader of a run must know. */
-  static List<String> marks(Crash crash) {
+  static List<String> marks(Crash crash, Units units) {
     List<String> lines = new ArrayList<>();
     for (Crash.Part part : crash.parts()) {
       double end = part.curve().last().crush();
@@ -211,8 +213,8 @@ final class CrashRun {
             "%s is crushed by %s and passes the end of its curve at %s; its last force was held beyond it, which nothing shows to be so."
                 .formatted(
                     part.curve().name(),
-                    Scale.MM.show(part.mostCrush(), 3),
-                    Scale.MM.show(end, 3)));
+                    Range.brief(Kind.LENGTH, part.mostCrush(), units),
+                    Range.brief(Kind.LENGTH, end, units)));
       }
     }
     double[] body = crash.body("body").decelerations();

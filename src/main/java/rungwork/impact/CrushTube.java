@@ -15,6 +15,7 @@ import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
 import rungwork.material.RatedMaterial;
 import rungwork.quantity.Kind;
+import rungwork.quantity.Units;
 import rungwork.section.Section;
 
 /**
@@ -296,15 +297,16 @@ public record CrushTube(
   /**
    * Why stable folding is not assumed, if so.
    *
+   * @param units the reader's units
    * @return the reason; nothing when trigger, column and hinge allow it
    */
-  public Optional<String> noStableFolding() {
+  public Optional<String> noStableFolding(Units units) {
     if (trigger == Trigger.NONE) {
       return Optional.of(
           "no stable folding assumed: without a trigger nobody knows where it begins; it may begin with "
               + first(Strength.LOW).what()
               + " at "
-              + Scale.KN.show(first(Strength.LOW).force().low(), 3));
+              + Range.brief(Kind.FORCE, first(Strength.LOW).force().low(), units));
     }
     for (Strength strength : Strength.values()) {
       TubeStrength at = at(strength);
@@ -315,8 +317,8 @@ public record CrushTube(
                 .formatted(
                     strength == Strength.LOW ? "low" : "high",
                     at.column() < at.hinge() ? "column buckling" : "the hinge by the offset",
-                    Scale.KN.show(least, 3),
-                    Scale.KN.show(at.foldingPeak(), 3)));
+                    Range.brief(Kind.FORCE, least, units),
+                    Range.brief(Kind.FORCE, at.foldingPeak(), units)));
       }
     }
     return Optional.empty();
@@ -330,7 +332,7 @@ public record CrushTube(
    * @return the curve
    */
   public CrushCurve curve(Strength strength) {
-    noStableFolding()
+    noStableFolding(Units.METRIC)
         .ifPresent(
             why -> {
               throw new ModelException(name + ": " + why + "; so there is no curve for it");
@@ -391,9 +393,10 @@ public record CrushTube(
   /**
    * What was assumed.
    *
+   * @param units the reader's units
    * @return sentences
    */
-  public List<String> assumptions() {
+  public List<String> assumptions(Units units) {
     List<String> lines = new ArrayList<>();
     lines.add(
         "Low strength: minimum yield beside welds and minimum ultimate strength, wall 10 % thin, the lowest formula less 20 %.");
@@ -402,7 +405,7 @@ public record CrushTube(
     lines.add(
         speed > 0
             ? "Strain rate by Cowper and Symonds at "
-                + new Scale("km/h", 1 / 3.6).show(speed, 3)
+                + Range.brief(Kind.SPEED, speed, units)
                 + ", in the high strength only."
             : "Strain rate is left out; state the speed of the hit.");
     lines.add("The foot is held, the front end free to move aside (effective length 2 L).");

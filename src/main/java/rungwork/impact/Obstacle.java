@@ -20,7 +20,7 @@ public sealed interface Obstacle {
   /** A wall that neither moves nor gives, over the vehicle's full width. */
   record RigidWall() implements Obstacle {
     @Override
-    public String words() {
+    public String words(Units units) {
       return "a rigid wall over the full width";
     }
   }
@@ -45,11 +45,11 @@ public sealed interface Obstacle {
     }
 
     @Override
-    public String words() {
+    public String words(Units units) {
       return "a rigid wall over a part of the width, from "
-          + Scale.MM.show(right)
+          + Range.brief(Kind.LENGTH, right, units)
           + " to "
-          + Scale.MM.show(left);
+          + Range.brief(Kind.LENGTH, left, units);
     }
 
     @Override
@@ -77,8 +77,11 @@ public sealed interface Obstacle {
     }
 
     @Override
-    public String words() {
-      return "a post of " + Scale.MM.show(width) + " at " + Scale.MM.show(at);
+    public String words(Units units) {
+      return "a post of "
+          + Range.brief(Kind.LENGTH, width, units)
+          + " at "
+          + Range.brief(Kind.LENGTH, at, units);
     }
 
     @Override
@@ -106,16 +109,15 @@ public sealed interface Obstacle {
     }
 
     @Override
-    public String words() {
-      return "another vehicle of "
-          + mass.show(Units.METRIC)
-          + ", its front "
-          + stiffness.show(Units.METRIC);
+    public String words(Units units) {
+      return "another vehicle of " + mass.show(units) + ", its front " + stiffness.show(units);
     }
 
     @Override
-    public List<String> warnings() {
-      return Stream.of(Sane.VEHICLE_MASS.warning(mass), Sane.FRONT_STIFFNESS.warning(stiffness))
+    public List<String> warnings(Units units) {
+      return Stream.of(
+              Sane.VEHICLE_MASS.warning(mass, units),
+              Sane.FRONT_STIFFNESS.warning(stiffness, units))
           .flatMap(Optional::stream)
           .toList();
     }
@@ -192,9 +194,10 @@ public sealed interface Obstacle {
   /**
    * What it is, in words.
    *
+   * @param units the reader's units
    * @return for example {@code a rigid wall over the full width}
    */
-  String words();
+  String words(Units units);
 
   /**
    * Whether it stands in the way of a part that goes straight ahead.
@@ -219,9 +222,10 @@ public sealed interface Obstacle {
   /**
    * Inputs that look mistyped.
    *
+   * @param units the reader's units
    * @return sentences; none when nothing does
    */
-  default List<String> warnings() {
+  default List<String> warnings(Units units) {
     return List.of();
   }
 }

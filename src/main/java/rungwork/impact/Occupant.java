@@ -21,6 +21,7 @@ import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
 import rungwork.quantity.Kind;
 import rungwork.quantity.Stiffness;
+import rungwork.quantity.Units;
 
 /**
  * A person on a belt, as one mass on one spring: what the belt and its anchorages must carry, and
@@ -297,13 +298,14 @@ public record Occupant(
   /**
    * Inputs that look mistyped.
    *
+   * @param units the reader's units
    * @return sentences; none when nothing does
    */
-  public List<String> warnings() {
+  public List<String> warnings(Units units) {
     return Stream.of(
-            Sane.PERSON.warning(Range.exactly(Kind.MASS, mass)),
-            Sane.BELT_STIFFNESS.warning(belt.stiffness()),
-            Sane.BELT_SLACK.warning(belt.slack()))
+            Sane.PERSON.warning(Range.exactly(Kind.MASS, mass), units),
+            Sane.BELT_STIFFNESS.warning(belt.stiffness(), units),
+            Sane.BELT_SLACK.warning(belt.slack(), units))
         .flatMap(Optional::stream)
         .toList();
   }

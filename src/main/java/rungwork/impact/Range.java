@@ -83,6 +83,11 @@ public record Range(Kind kind, double low, double high) {
     return spanning(kind, corners(List.of(inputs)).stream().mapToDouble(function));
   }
 
+  /** One figure in the reader's units, three significant digits. */
+  static String brief(Kind kind, double value, Units units) {
+    return units.scale(kind).show(value, DIGITS);
+  }
+
   private static List<double[]> corners(List<Range> inputs) {
     int count = 1 << inputs.size();
     double[][] corners = new double[count][inputs.size()];

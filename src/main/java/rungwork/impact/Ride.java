@@ -3,9 +3,11 @@ package rungwork.impact;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import rungwork.check.Caution;
 import rungwork.frame.Load;
 import rungwork.frame.Wrench;
 import rungwork.quantity.Kind;
+import rungwork.quantity.Units;
 
 /**
  * What a belted person went through in every combination of the inputs, as ranges. A comparison of
@@ -302,10 +304,11 @@ public record Ride(Occupant occupant, double speed, List<Pulse> pulses, List<Run
   /**
    * Inputs that look mistyped, and pulses that do not end.
    *
+   * @param units the reader's units
    * @return sentences; none when nothing stands out
    */
-  public List<String> warnings() {
-    List<String> lines = new ArrayList<>(occupant.warnings());
+  public List<String> warnings(Units units) {
+    List<String> lines = new ArrayList<>(occupant.warnings(units));
     pulses.forEach(pulse -> lines.addAll(pulse.warnings()));
     return lines;
   }
@@ -320,6 +323,8 @@ public record Ride(Occupant occupant, double speed, List<Pulse> pulses, List<Run
         + ", forward "
         + excursion()
         + ", belt "
-        + beltForce();
+        + beltForce()
+        + ". "
+        + Caution.IMPACT.inBrief();
   }
 }

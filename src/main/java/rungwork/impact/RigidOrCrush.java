@@ -17,6 +17,7 @@ import javax.measure.quantity.Speed;
 import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
 import rungwork.quantity.Kind;
+import rungwork.quantity.Units;
 
 /**
  * The choice: the bare frame against the same frame with something in front of it that crushes, in
@@ -91,8 +92,7 @@ public record RigidOrCrush(
      * @return the design
      */
     public static Design with(String name, CrushTube tube, Quantity<Length> place) {
-      return new Design(
-          name, Optional.of(tube), List.of(si("place of " + tube.name(), place)));
+      return new Design(name, Optional.of(tube), List.of(si("place of " + tube.name(), place)));
     }
 
     /**
@@ -115,8 +115,7 @@ public record RigidOrCrush(
      */
     public int met(Obstacle obstacle) {
       double half = tube.map(CrushTube::width).orElse(0.0) / 2;
-      return (int)
-          places.stream().filter(at -> obstacle.meets(at - half, at + half)).count();
+      return (int) places.stream().filter(at -> obstacle.meets(at - half, at + half)).count();
     }
 
     /**
@@ -162,19 +161,45 @@ public record RigidOrCrush(
    * @param design what stands in front of the frame
    * @param crashes one a combination of low and high
    * @param ride what the person goes through in all of them
-   * @param remarks what the reader must know of it
+   * @param scene what was hit
    * @param behindOverFront first yield of the frame over the folding peak in front; 0 for nothing
    */
   public record Outcome(
-      Design design,
-      List<Crash> crashes,
-      Ride ride,
-      List<String> remarks,
-      Range behindOverFront) {
-    /** Copies the lists. */
+      Design design, List<Crash> crashes, Ride ride, Scene scene, Range behindOverFront) {
+    /** Copies the crashes. */
     public Outcome {
       crashes = List.copyOf(crashes);
-      remarks = List.copyOf(remarks);
+    }
+
+    /**
+     * What the reader must know of it.
+     *
+     * @param units the reader's units
+     * @return sentences; none when nothing stands out
+     */
+    public List<String> remarks(Units units) {
+      Set<String> lines = new LinkedHashSet<>();
+      if (design.tube().isPresent() && design.met(scene.obstacle()) == 0) {
+        String hit = scene.obstacle().words(units);
+        lines.add("None of its tubes meets " + hit + ": they do nothing in this hit.");
+      }
+      design.tube().ifPresent(tube -> lines.addAll(tube.outsideTests()));
+      usedUp().ifPresent(lines::add);
+      crashes.forEach(crash -> lines.addAll(crash.marks(units)));
+      return List.copyOf(lines);
+    }
+
+    private Optional<String> usedUp() {
+      long used =
+          crashes.stream()
+              .flatMap(crash -> crash.events().stream())
+              .filter(event -> event.label().endsWith(": used up"))
+              .count();
+      return used == 0
+          ? Optional.empty()
+          : Optional.of(
+              "Its stroke is used up in %d of %d combinations; the rest of the speed meets the frame."
+                  .formatted(used, crashes.size()));
     }
 
     /**
@@ -314,15 +339,17 @@ public record RigidOrCrush(
   private Outcome outcome(Design design) {
     int met = design.met(scene.obstacle());
     Optional<CrushTube> tube =
-        design.tube().filter(one -> met > 0).map(one -> one.hitAt(kmh(scene.closing().high() * 3.6)));
+        design
+            .tube()
+            .filter(one -> met > 0)
+            .map(one -> one.hitAt(kmh(scene.closing().high() * 3.6)));
     List<Crash> crashes = new ArrayList<>();
     for (CrashModel model : models(design, tube, met)) {
       crashes.add(model.run());
     }
     Pulse[] pulses = crashes.stream().map(Crash::pulse).toArray(Pulse[]::new);
     Ride ride = occupant.in(kmh(scene.closing().high() * 3.6), pulses);
-    return new Outcome(
-        design, crashes, ride, remarks(design, tube, crashes), behindOverFront(tube, met));
+    return new Outcome(design, crashes, ride, scene, behindOverFront(tube, met));
   }
 
   private Range behindOverFront(Optional<CrushTube> tube, int met) {
@@ -333,26 +360,6 @@ public record RigidOrCrush(
                     yield.low() / (met * one.foldingPeak().high()),
                     yield.high() / (met * one.foldingPeak().low())))
         .orElse(Range.exactly(Kind.RATIO, 0));
-  }
-
-  private List<String> remarks(Design design, Optional<CrushTube> tube, List<Crash> crashes) {
-    Set<String> lines = new LinkedHashSet<>();
-    if (design.tube().isPresent() && tube.isEmpty()) {
-      lines.add(
-          "None of its tubes meets " + scene.obstacle().words() + ": they do nothing in this hit.");
-    }
-    tube.ifPresent(one -> lines.addAll(one.outsideTests()));
-    long used =
-        crashes.stream()
-            .filter(crash -> crash.events().stream().anyMatch(e -> e.label().endsWith(": used up")))
-            .count();
-    if (used > 0) {
-      lines.add(
-          "Its stroke is used up in %d of %d combinations; the rest of the speed meets the frame."
-              .formatted(used, crashes.size()));
-    }
-    crashes.forEach(crash -> lines.addAll(crash.marks()));
-    return List.copyOf(lines);
   }
 
   private List<CrashModel> models(Design design, Optional<CrushTube> tube, int met) {
@@ -433,23 +440,25 @@ public record RigidOrCrush(
   /**
    * What its reader must know of the inputs.
    *
+   * @param units the reader's units
    * @return sentences; none when nothing stands out
    */
-  public List<String> warnings() {
-    Set<String> lines = new LinkedHashSet<>(scene.warnings());
-    outcomes.forEach(outcome -> lines.addAll(outcome.ride().warnings()));
+  public List<String> warnings(Units units) {
+    Set<String> lines = new LinkedHashSet<>(scene.warnings(units));
+    outcomes.forEach(outcome -> lines.addAll(outcome.ride().warnings(units)));
     return List.copyOf(lines);
   }
 
   /**
    * What was assumed.
    *
+   * @param units the reader's units
    * @return sentences
    */
-  public List<String> assumptions() {
+  public List<String> assumptions(Units units) {
     Set<String> lines = new LinkedHashSet<>();
     for (Outcome outcome : outcomes) {
-      outcome.design().tube().ifPresent(tube -> lines.addAll(hit(tube).assumptions()));
+      outcome.design().tube().ifPresent(tube -> lines.addAll(hit(tube).assumptions(units)));
       lines.addAll(outcome.crashes().get(0).assumptions());
       lines.addAll(outcome.ride().assumptions());
     }

@@ -27,16 +27,16 @@ enum Sane {
   }
 
   /** What to say of an input; nothing when it is inside. */
-  Optional<String> warning(Range input) {
+  Optional<String> warning(Range input, Units units) {
     if (input.low() >= range.low() && input.high() <= range.high()) {
       return Optional.empty();
     }
     return Optional.of(
         what
             + " "
-            + input.show(Units.METRIC)
+            + input.show(units)
             + " is outside "
-            + range.show(Units.METRIC)
+            + range.show(units)
             + ", between which crashes of road vehicles lie; is it mistyped?");
   }
 }

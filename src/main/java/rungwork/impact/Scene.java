@@ -18,6 +18,7 @@ import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
 import rungwork.quantity.Kind;
 import rungwork.quantity.Stiffness;
+import rungwork.quantity.Units;
 
 /**
  * A frontal impact in line: how fast, how heavy, against what. Gives what follows from momentum and
@@ -191,13 +192,15 @@ public record Scene(String name, Range closing, Range mass, Obstacle obstacle, R
   /**
    * Inputs that look mistyped.
    *
+   * @param units the reader's units
    * @return sentences; none when nothing does
    */
-  public List<String> warnings() {
+  public List<String> warnings(Units units) {
     Stream<String> own =
-        Stream.of(Sane.CLOSING_SPEED.warning(closing), Sane.VEHICLE_MASS.warning(mass))
+        Stream.of(
+                Sane.CLOSING_SPEED.warning(closing, units), Sane.VEHICLE_MASS.warning(mass, units))
             .flatMap(Optional::stream);
-    return Stream.concat(own, obstacle.warnings().stream()).toList();
+    return Stream.concat(own, obstacle.warnings(units).stream()).toList();
   }
 
   /**

@@ -1,21 +1,17 @@
 /**
- * What happens in a crash: scenes, pulses, crush, the order of collapse, and the forces on belted
- * people.
+ * What happens in a frontal crash: scenes, pulses, crush, and the forces on belted people. It
+ * screens and compares; injury cannot be predicted from these numbers, and every result says so.
  *
- * <p>This room holds no types yet. A frontal impact exists so far only as a stated deceleration
- * among the vehicle's load cases, which says where the frame reaches yield and nothing beyond it.
- * What will live here computes the pulse instead of stating it.
- *
- * <p>Conventions for what comes:
+ * <p>Conventions:
  *
  * <ul>
- *   <li>A pulse is a deceleration [m/s²] over time [s]; shown in g and ms. Its mean over time and
- *       its mean over distance are different numbers and carry different names.
- *   <li>Nothing holds the vehicle up: a barrier's force is balanced by the inertia of every mass.
+ *   <li>A pulse is a deceleration [m/s²] over time [s], positive when it slows the vehicle; shown
+ *       in g and ms. Its peak, its mean over time and its mean over distance are three numbers.
  *   <li>Two strengths: a low one for what breaks, a high one for the forces that reach people,
- *       belts and mounts. Figures are ranges, never a single number.
- *   <li>An occupant's deceleration is not the vehicle's: belts and slack raise it.
- *   <li>Injury cannot be predicted from these numbers, and every result says so.
+ *       belts and mounts. Inputs that are guessed are ranges; so are the figures that follow.
+ *   <li>A mean folding force is an average after folding has begun. It is never ranked against the
+ *       force that something begins at.
+ *   <li>Places across the vehicle count from its middle, to the left.
  * </ul>
  *
  * <pre>
@@ -25,6 +21,22 @@
  *     | /        \
  *     +------------ t
  * </pre>
+ *
+ * <p>Reading order: {@link rungwork.impact.Range}, {@link rungwork.impact.Obstacle}, {@link
+ * rungwork.impact.Scene} (momentum and energy alone); {@link rungwork.impact.Pulse} with {@link
+ * rungwork.impact.ChannelClass}; {@link rungwork.impact.CrushCurve}, {@link
+ * rungwork.impact.CrushTube} (when does a tube fold, and at what force), {@link
+ * rungwork.impact.CrashModel}, which {@code LumpedMasses} integrates to a {@link
+ * rungwork.impact.Crash}; {@link rungwork.impact.Occupant} and their {@link rungwork.impact.Ride};
+ * last {@link rungwork.impact.RigidOrCrush}, the comparison of a bare frame with one behind tubes.
+ *
+ * <p>Sources: Newton for scenes; Varat and Husher, ESV-18 paper 501 (2003) for pulse shapes; SAE
+ * J211-1 and ISO 6487 for the channel filter; Wierzbicki and Abramowicz 1983, Abramowicz and Jones
+ * 1984, Alexander 1960, Guillow, Lu and Grzebieta 2001 for folding tubes; Cowper and Symonds for
+ * the strain rate; Hairer, Nørsett and Wanner for the integration.
+ *
+ * <p>Left out, and said with the results: yaw, pitch, ride up and under; rubber's damping; a
+ * person's head, neck and legs; what people do to the vehicle; the first peak of a folding tube.
  *
  * <p>This room must not know studies.
  */

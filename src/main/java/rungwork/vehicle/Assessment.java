@@ -206,7 +206,7 @@ public final class Assessment {
         worst.all(),
         notMade,
         assumptions(),
-        impact ? EnumSet.allOf(Caution.class) : EnumSet.of(Caution.SCREENING));
+        impact ? EnumSet.of(Caution.SCREENING, Caution.IMPACT) : EnumSet.of(Caution.SCREENING));
   }
 
   private List<String> assumptions() {

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import rungwork.fault.SolveException;
+import rungwork.quantity.Units;
 
 class CrashTest {
   private static final double V = 50 / 3.6;
@@ -172,15 +173,15 @@ class CrashTest {
     CrushCurve shorter =
         CrushCurve.named("short rails").to(mm(10), kN(180)).to(mm(100), kN(190)).end();
     Crash crash = CrashModel.of("short", kmh(50), kg(720), shorter).run();
-    assertEquals(1, crash.marks().size());
+    assertEquals(1, crash.marks(Units.METRIC).size());
     assertTrue(
         crash
-            .marks()
+            .marks(Units.METRIC)
             .get(0)
             .startsWith(
                 "short rails is crushed by 373 mm and passes the end of its curve at 100 mm"),
-        crash.marks().get(0));
-    assertEquals(List.of(), rigid().run().marks());
+        crash.marks(Units.METRIC).get(0));
+    assertEquals(List.of(), rigid().run().marks(Units.METRIC));
   }
 
   @Test

@@ -13,6 +13,7 @@ import rungwork.material.Elasticity;
 import rungwork.material.Material;
 import rungwork.material.RatedMaterial;
 import rungwork.material.Source;
+import rungwork.quantity.Units;
 
 class CrushTubeTest {
   private static final RatedMaterial STEEL = Material.rated("S235JRH");
@@ -28,7 +29,9 @@ class CrushTubeTest {
   @Test
   void a_thin_triggered_tube_folds_between_wide_bounds() {
     CrushTube tube = thin();
-    assertTrue(tube.noStableFolding().isEmpty(), tube.noStableFolding().toString());
+    assertTrue(
+        tube.noStableFolding(Units.METRIC).isEmpty(),
+        tube.noStableFolding(Units.METRIC).toString());
     assertTrue(tube.meanForce().high() > 2.5 * tube.meanForce().low());
     assertTrue(tube.meanForce().high() < tube.first(CrushTube.Strength.HIGH).force().high());
   }
@@ -37,23 +40,28 @@ class CrushTubeTest {
   void without_a_trigger_no_folding_is_assumed_and_the_reason_given() {
     assertEquals(
         "no stable folding assumed: without a trigger nobody knows where it begins; it may begin with hinge by the offset at 98.7 kN",
-        thick().noStableFolding().orElseThrow());
+        thick().noStableFolding(Units.METRIC).orElseThrow());
   }
 
   @Test
   void a_thick_tube_is_not_assumed_to_fold_even_with_a_trigger() {
-    String why = thick().triggered().offset(mm(10), mm(20)).noStableFolding().orElseThrow();
-    assertTrue(why.startsWith("no stable folding assumed: at low strength the hinge by the offset at "), why);
+    String why =
+        thick().triggered().offset(mm(10), mm(20)).noStableFolding(Units.METRIC).orElseThrow();
+    assertTrue(
+        why.startsWith("no stable folding assumed: at low strength the hinge by the offset at "),
+        why);
     assertTrue(why.contains("does not exceed the folding peak of"), why);
     Refused.with(
-        "rail: " + thick().noStableFolding().orElseThrow() + "; so there is no curve for it",
+        "rail: "
+            + thick().noStableFolding(Units.METRIC).orElseThrow()
+            + "; so there is no curve for it",
         () -> thick().curve(CrushTube.Strength.LOW));
   }
 
   @Test
   void a_long_tube_buckles_as_a_column_first() {
     CrushTube longer = thin().length(mm(1800));
-    assertTrue(longer.noStableFolding().orElseThrow().contains("column buckling"));
+    assertTrue(longer.noStableFolding(Units.METRIC).orElseThrow().contains("column buckling"));
     assertEquals("column buckling", longer.first(CrushTube.Strength.LOW).what());
   }
 
@@ -71,8 +79,7 @@ class CrushTubeTest {
   void an_offset_hinges_at_the_plastic_moment_over_the_offset_when_it_is_large() {
     CrushTube tube = thick().offset(mm(2000), mm(2000));
     TubeStrength low = tube.at(CrushTube.Strength.LOW);
-    double modulus =
-        CrushTube.tube(CrushTube.Shape.SQUARE, 0.05, 0.0027).properties().wply();
+    double modulus = CrushTube.tube(CrushTube.Shape.SQUARE, 0.05, 0.0027).properties().wply();
     assertEquals(235e6 * modulus / 2, low.hinge(), 0.01 * low.hinge());
   }
 

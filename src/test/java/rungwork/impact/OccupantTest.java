@@ -21,6 +21,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import rungwork.frame.Load;
 import rungwork.frame.Wrench;
+import rungwork.quantity.Units;
 
 class OccupantTest {
   private static final double G = 9.80665;
@@ -181,9 +182,9 @@ class OccupantTest {
   void mistyped_belts_and_endless_pulses_warn() {
     Pulse cut = Pulse.through("cut", new double[] {0, 0.05}, new double[] {0, 20 * G});
     Ride ride = Occupant.of("driver", kg(80), Occupant.Belt.of(Npmm(7), mm(200))).in(kmh(50), cut);
-    assertEquals(3, ride.warnings().size());
-    assertTrue(ride.warnings().get(2).startsWith("Pulse cut does not end"));
-    assertEquals(List.of(), guessed().in(kmh(50), SHORT).warnings());
+    assertEquals(3, ride.warnings(Units.METRIC).size());
+    assertTrue(ride.warnings(Units.METRIC).get(2).startsWith("Pulse cut does not end"));
+    assertEquals(List.of(), guessed().in(kmh(50), SHORT).warnings(Units.METRIC));
   }
 
   @Test

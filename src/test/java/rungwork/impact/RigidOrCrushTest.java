@@ -9,9 +9,9 @@ import static rungwork.quantity.Quantities.kg;
 import static rungwork.quantity.Quantities.kmh;
 import static rungwork.quantity.Quantities.mm;
 
-import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import rungwork.quantity.Units;
 
 class RigidOrCrushTest {
   private static final RigidOrCrush CHOICE = Fronts.choice();
@@ -49,17 +49,18 @@ class RigidOrCrushTest {
   void the_order_of_giving_way_is_low_behind_over_high_in_front() {
     RigidOrCrush.Outcome crush = CHOICE.outcomes().get(1);
     Range peak = Fronts.tube().hitAt(kmh(50)).foldingPeak();
-    assertEquals(Fronts.rails().firstYield().low() / (2 * peak.high()), crush.behindOverFront().low(), 1e-9);
+    assertEquals(
+        Fronts.rails().firstYield().low() / (2 * peak.high()), crush.behindOverFront().low(), 1e-9);
     assertEquals(RigidOrCrush.Order.NOTHING_IN_FRONT, CHOICE.outcomes().get(0).order());
     assertEquals(
         RigidOrCrush.Order.NOT_SHOWN,
         new RigidOrCrush.Outcome(
-                crush.design(), crush.crashes(), crush.ride(), List.of(), Range.ratio(0.9, 1.4))
+                crush.design(), crush.crashes(), crush.ride(), Fronts.wall(), Range.ratio(0.9, 1.4))
             .order());
     assertEquals(
         RigidOrCrush.Order.DOES_NOT_HOLD,
         new RigidOrCrush.Outcome(
-                crush.design(), crush.crashes(), crush.ride(), List.of(), Range.ratio(0.4, 0.8))
+                crush.design(), crush.crashes(), crush.ride(), Fronts.wall(), Range.ratio(0.4, 0.8))
             .order());
   }
 
@@ -67,11 +68,13 @@ class RigidOrCrushTest {
   void a_post_between_the_tubes_passes_them_by() {
     Scene post = Scene.of("gatepost", kmh(50), kg(720), Obstacle.post(mm(0), mm(200)));
     RigidOrCrush.Outcome outcome =
-        RigidOrCrush.of(post, Fronts.rails(), Fronts.driver(), Fronts.withTubes()).outcomes().get(0);
+        RigidOrCrush.of(post, Fronts.rails(), Fronts.driver(), Fronts.withTubes())
+            .outcomes()
+            .get(0);
     assertEquals(0, outcome.elementEnergy().high());
     assertEquals(
-        "None of its tubes meets a post of 200.0 mm at 0 mm: they do nothing in this hit.",
-        outcome.remarks().get(0));
+        "None of its tubes meets a post of 200 mm at 0 mm: they do nothing in this hit.",
+        outcome.remarks(Units.METRIC).get(0));
     assertEquals(RigidOrCrush.Order.NOTHING_IN_FRONT, outcome.order());
   }
 
@@ -79,8 +82,9 @@ class RigidOrCrushTest {
   void a_faster_hit_uses_up_the_stroke_and_says_so() {
     RigidOrCrush.Outcome faster = CHOICE.at(kmh(80)).outcomes().get(1);
     assertTrue(
-        faster.remarks().stream().anyMatch(line -> line.startsWith("Its stroke is used up in ")),
-        faster.remarks().toString());
+        faster.remarks(Units.METRIC).stream()
+            .anyMatch(line -> line.startsWith("Its stroke is used up in ")),
+        faster.remarks(Units.METRIC).toString());
     assertTrue(faster.peak().high() > CHOICE.outcomes().get(1).peak().high());
   }
 
@@ -88,13 +92,16 @@ class RigidOrCrushTest {
   void the_shortest_crush_follows_from_the_mean_alone() {
     double v = 50 / 3.6;
     assertEquals(v * v / (2 * 20 * 9.80665), CHOICE.shortestCrush(g(20)).low(), 1e-12);
-    assertEquals(
-        CHOICE.shortestCrush(g(20)).low() / 0.75, CHOICE.shortestTube(g(20)).low(), 1e-12);
+    assertEquals(CHOICE.shortestCrush(g(20)).low() / 0.75, CHOICE.shortestTube(g(20)).low(), 1e-12);
   }
 
   @Test
   void no_sentence_promises_anything() {
-    String all = CHOICE.assumptions() + " " + CHOICE.warnings() + CHOICE.outcomes().get(1).remarks();
+    String all =
+        CHOICE.assumptions(Units.METRIC)
+            + " "
+            + CHOICE.warnings(Units.METRIC)
+            + CHOICE.outcomes().get(1).remarks(Units.METRIC);
     for (RigidOrCrush.Order order : RigidOrCrush.Order.values()) {
       all += order.words();
     }
@@ -108,11 +115,9 @@ class RigidOrCrushTest {
             "meeting",
             kmh(80),
             kg(720),
-            Obstacle.vehicle(kg(1400), kNpmm(1))
-                .mass(kg(1100), kg(1700)));
+            Obstacle.vehicle(kg(1400), kNpmm(1)).mass(kg(1100), kg(1700)));
     RigidOrCrush.Outcome outcome =
-        RigidOrCrush.of(
-                meeting, Fronts.rails(), Fronts.driver(), RigidOrCrush.Design.bare("bare"))
+        RigidOrCrush.of(meeting, Fronts.rails(), Fronts.driver(), RigidOrCrush.Design.bare("bare"))
             .outcomes()
             .get(0);
     assertEquals(4, outcome.crashes().size());

@@ -41,8 +41,7 @@ class SceneTest {
     Scene guessed = WALL.closing(kmh(40), kmh(60)).mass(kg(680), kg(760));
     assertEquals(680 * Math.pow(40 / 3.6, 2) / 2, guessed.energy().low(), 1e-9);
     assertEquals(760 * Math.pow(60 / 3.6, 2) / 2, guessed.energy().high(), 1e-9);
-    assertEquals(
-        "15.7 to 35.4 g", guessed.meanDeceleration(mm(400)).toString());
+    assertEquals("15.7 to 35.4 g", guessed.meanDeceleration(mm(400)).toString());
   }
 
   @Test
@@ -118,7 +117,7 @@ class SceneTest {
     Scene off = Scene.of("gatepost", kmh(30), kg(720), Obstacle.post(mm(350), mm(200)));
     assertTrue(off.assumptions().stream().anyMatch(line -> line.contains("turns the vehicle")));
     assertTrue(WALL.assumptions().stream().noneMatch(line -> line.contains("turns the vehicle")));
-    assertEquals("a post of 200.0 mm at 350.0 mm", off.obstacle().words());
+    assertEquals("a post of 200 mm at 350 mm", off.obstacle().words(Units.METRIC));
   }
 
   @Test
@@ -129,8 +128,8 @@ class SceneTest {
             "closing speed 480 km/h is outside 5.00 to 130 km/h, between which crashes of road vehicles lie; is it mistyped?",
             "mass of a vehicle 72.0 kg is outside 100 to 3500 kg, between which crashes of road vehicles lie; is it mistyped?",
             "mass of a vehicle 14000 kg is outside 100 to 3500 kg, between which crashes of road vehicles lie; is it mistyped?"),
-        fast.warnings());
-    assertEquals(List.of(), WALL.warnings());
+        fast.warnings(Units.METRIC));
+    assertEquals(List.of(), WALL.warnings(Units.METRIC));
   }
 
   @Test

@@ -74,6 +74,6 @@ final class Examples {
             open("middle crossmember")),
         List.of("welds"),
         List.of("small deflections"),
-        Set.of(Caution.IMPACT));
+        Set.of(Caution.values()));
   }
 }

@@ -36,7 +36,7 @@ class LadderPlanTest {
     }
     checks.add(Examples.measured("front crossmember", 1.24));
     checks.add(Examples.open("middle crossmember"));
-    return new CheckSheet("Curlew", checks, List.of(), List.of(), Set.of(Caution.IMPACT));
+    return new CheckSheet("Curlew", checks, List.of(), List.of(), Set.of(Caution.values()));
   }
 
   @Test
