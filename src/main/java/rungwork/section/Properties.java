@@ -8,6 +8,9 @@ package rungwork.section;
  * @param iz second moment for bending about z, ∫y² dA [m⁴]
  * @param iyz product of inertia ∫yz dA [m⁴]
  * @param it torsion constant, free to warp [m⁴]
+ * @param iw warping constant of the walls' centre lines, as tables print it [m⁶]
+ * @param iwAcross what the walls' thickness adds to it: a part in a hundred in a channel, all there
+ *     is in an angle or a T; not counted in solid bars [m⁶]
  * @param wely elastic modulus for bending about y, the smaller of both edges [m³]
  * @param welz elastic modulus for bending about z, the smaller of both edges [m³]
  * @param wply plastic modulus for bending about y [m³]
@@ -23,6 +26,8 @@ public record Properties(
     double iz,
     double iyz,
     double it,
+    double iw,
+    double iwAcross,
     double wely,
     double welz,
     double wply,
@@ -41,6 +46,8 @@ public record Properties(
         moments.yy(),
         moments.yz(),
         rest.it(),
+        rest.warping().iw(),
+        rest.warping().across(),
         moments.zz() / centred.reach(Spot::z),
         moments.yy() / centred.reach(Spot::y),
         centred.plasticModulus(),
@@ -60,6 +67,8 @@ public record Properties(
         swaps ? iy : iz,
         -iyz,
         it,
+        iw,
+        iwAcross,
         swaps ? welz : wely,
         swaps ? wely : welz,
         swaps ? wplz : wply,

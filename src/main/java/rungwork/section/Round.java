@@ -40,7 +40,8 @@ record Round(double outside, double bore) {
     double area = outline.moments().area();
     double it = Math.PI / 32 * (Math.pow(outside, 4) - Math.pow(bore, 4));
     double shear = (isBar() ? 0.9 : 0.5) * area;
-    ShearTorsion rest = new ShearTorsion(it, new Spot(shear, shear), Spot.ORIGIN);
+    ShearTorsion rest =
+        new ShearTorsion(it, ShearTorsion.Resistance.NONE, new Spot(shear, shear), Spot.ORIGIN);
     return new Section(
         name(),
         Properties.of(outline, rest),
@@ -80,7 +81,8 @@ record Round(double outside, double bore) {
         place.z(),
         -peak * outward.z(),
         peak * outward.y(),
-        outside / 2 / it);
+        outside / 2 / it,
+        0);
   }
 
   private List<Wall> walls() {

@@ -27,7 +27,11 @@ record ThinShape(
     ThinWalls walls = new ThinWalls(strips);
     double it = walls.torsionConstant();
     ShearTorsion rest =
-        new ShearTorsion(it, walls.shearAreas(), walls.shearCentre().minus(centroid));
+        new ShearTorsion(
+            it,
+            walls.warping().resistance(),
+            walls.shearAreas(),
+            walls.shearCentre().minus(centroid));
     Outline centred = outline.centred();
     return new Section(
         name,
@@ -42,6 +46,7 @@ record ThinShape(
     Flow alongY = walls.shear(new Spot(1, 0));
     Flow alongZ = walls.shear(new Spot(0, 1));
     Flow twist = walls.twist();
+    Warping warping = walls.warping();
     return marks.stream()
         .map(
             mark -> {
@@ -53,7 +58,8 @@ record ThinShape(
                   fibre.z(),
                   alongY.at(mark.wall(), mark.fraction()) / t,
                   alongZ.at(mark.wall(), mark.fraction()) / t,
-                  (twist.at(mark.wall(), mark.fraction()) / t + mark.side() * t) / it);
+                  (twist.at(mark.wall(), mark.fraction()) / t + mark.side() * t) / it,
+                  warping.at(mark));
             })
         .toList();
   }

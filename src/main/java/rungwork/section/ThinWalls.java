@@ -1,6 +1,7 @@
 package rungwork.section;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
@@ -8,7 +9,8 @@ import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.LUDecomposition;
 
 /**
- * Shear and torsion of thin walls by their centre lines, open or closed, with one cell or several.
+ * Shear, torsion and warping of thin walls by their centre lines, open or closed, with one cell or
+ * several.
  *
  * <p>The unknowns are how far each junction warps along the beam. A wall's flow follows from the
  * warping of its two ends, ∫q/t ds = G(Δw + θ'·∫(y dz − z dy)), and at each junction the flows that
@@ -63,6 +65,14 @@ final class ThinWalls {
     double open =
         strips.stream().mapToDouble(s -> s.area() * s.thickness() * s.thickness() / 3).sum();
     return twist().moment() + open;
+  }
+
+  /** The sectorial coordinate about the shear centre. */
+  Warping warping() {
+    double[] flows = flowBetweenHeldJunctions(Spot.ORIGIN, 1);
+    double[] moved = balance(flows, new Flow(strips, flows, Spot.ORIGIN));
+    double[] sectorial = Arrays.stream(starts).mapToDouble(start -> -moved[start]).toArray();
+    return Warping.about(shearCentre().minus(centroid), twist(), sectorial);
   }
 
   /** The shear centre in the axes in which the walls were drawn. */

@@ -52,6 +52,8 @@ public final class Stocks {
             shape.iz(),
             0,
             shape.it(),
+            0,
+            0,
             1,
             1,
             1,
