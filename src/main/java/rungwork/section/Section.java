@@ -275,6 +275,17 @@ public record Section(
     return turned(Turn.MIRROR, name);
   }
 
+  /**
+   * The same section, stiffer in torsion because the ends of a length of it hold its warping; its
+   * other properties stay.
+   *
+   * @param times as stiff as free to warp [1], at least 1
+   * @return the section as the frame's stiffness counts it
+   */
+  public Section stiffened(double times) {
+    return new Section(name, properties.stiffened(times), points, walls, torsion, outline);
+  }
+
   private Section turned(Turn turn, String newName) {
     return new Section(
         newName,

@@ -58,6 +58,7 @@ public final class Stocks {
             1,
             1,
             1,
+            1,
             area,
             area,
             shearCentreY,
