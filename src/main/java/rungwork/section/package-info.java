@@ -30,6 +30,11 @@
  * place of a thin wall is stressed by more than 2 % beyond the worst of them; no fibre of a round
  * section by more than 0.9 %.
  *
+ * <p><b>Warping.</b> The sectorial coordinate follows from the same walls, open or with cells,
+ * about their shear centre; {@code iw} is that of centre lines, as tables print it, {@code
+ * iwAcross} what the walls' thickness adds. A closed shape with a slit is open, however narrow the
+ * slit.
+ *
  * <p><b>Torsion of open walls</b> depends on how far the ends hold the warping; it is known only as
  * free to warp, and {@link rungwork.section.Torsion#known()} says so.
  *
@@ -42,7 +47,8 @@
  * rungwork.section.Properties}, {@link rungwork.section.StressPoint}, {@link
  * rungwork.section.Wall}, {@link rungwork.section.Torsion}; for drawings {@link
  * rungwork.section.Outline} with {@link rungwork.section.Segment}; then the engines behind them,
- * {@code Moments} and {@code ThinWalls}, and a shape such as {@code RectangularTube}.
+ * {@code Moments}, {@code ThinWalls} and {@code Warping}, and a shape such as {@code
+ * RectangularTube}.
  *
  * <p>Sources: EN 10219-2:2006 and EN 10210-2:2006 for tubes; EN 1993-1-1:2005 table 5.2 for what
  * counts as a flat width; thin-wall theory as any textbook gives it.

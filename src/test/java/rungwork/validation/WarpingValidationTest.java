@@ -170,12 +170,8 @@ class WarpingValidationTest {
     ThinExample split = ThinExample.arc(0.03, Math.PI - 1e-5, 0.002);
     Published.memory(STABILITY, "tube R 30 t 2, slit along its length: e = 2R")
         .value("e", "mm", "60.000", -split.centreY() * 1e3)
-        .value(
-            "Iw = 2/3·π·t·R⁵·(π² − 6)",
-            "10⁶ mm⁶",
-            "393.9",
-            split.iw() * 1e12)
-        .value("It = 2π·R·t³/3", "mm⁴", digits(2 * Math.PI * 30 * 8 / 3), split.it() * 1e12);
+        .value("Iw = 2/3·π·t·R⁵·(π² − 6)", "10⁶ mm⁶", "393.9", split.iw() * 1e12)
+        .value("It = 2π·R·t³/3", "mm⁴", "502.7", split.it() * 1e12);
   }
 
   /** Two equal cells share one flow; the wall between carries nothing. */
