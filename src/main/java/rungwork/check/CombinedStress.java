@@ -42,23 +42,23 @@ final class CombinedStress implements Question {
     double welded = material.strength().weldedYield();
     Step plain = StressFormulas.DESIGN_STRENGTH.with(yield, gamma);
     if (welded == yield) {
-      return List.of(finding(what(), member.cuts(), plain));
+      return List.of(finding(what(), member.cuts(), plain, Twist.freest(member)));
     }
     List<Finding> findings = new ArrayList<>();
     List<Cut> clear = member.cuts().stream().filter(cut -> clearOfWelds(cut, member)).toList();
     if (!clear.isEmpty()) {
-      findings.add(finding(what(), clear, plain));
+      findings.add(finding(what(), clear, plain, Twist.freest(member)));
     }
     List<Cut> beside = member.cuts().stream().filter(cut -> besideWeld(cut, member)).toList();
     if (!beside.isEmpty()) {
       Step lowered = StressFormulas.WELDED_STRENGTH.with(welded, gamma);
-      findings.add(finding(what() + " beside a weld", beside, lowered));
+      findings.add(finding(what() + " beside a weld", beside, lowered, Twist.freest(member)));
     }
     return findings;
   }
 
-  private static Finding finding(String what, List<Cut> cuts, Step capacity) {
-    PointStress worst = PointStress.worst(cuts).orElseThrow();
+  private static Finding finding(String what, List<Cut> cuts, Step capacity, Twist twist) {
+    PointStress worst = PointStress.worst(cuts, twist).orElseThrow();
     List<Step> working = new ArrayList<>(worst.working());
     double demand = working.get(working.size() - 1).result();
     working.add(capacity);

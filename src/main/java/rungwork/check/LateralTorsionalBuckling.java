@@ -26,7 +26,6 @@ final class LateralTorsionalBuckling implements Question {
 
   private static final Symbol MCR = new Symbol("Mcr", Kind.MOMENT, "elastic critical moment");
   private static final Symbol WEAK = new Symbol("I₂", Kind.SECOND_MOMENT, "about the weak axis");
-  private static final Symbol IT = new Symbol("It", Kind.SECOND_MOMENT, "torsion constant");
   private static final Symbol LENGTH = new Symbol("L", Kind.LENGTH, "the larger effective length");
   private static final Symbol MODULUS =
       new Symbol("W₁", Kind.SECTION_MODULUS, "elastic section modulus, strong axis");
@@ -35,7 +34,7 @@ final class LateralTorsionalBuckling implements Question {
       new Formula(
           MCR,
           "π/{L}·√({E}·{I₂}·{G}·{It})",
-          List.of(LENGTH, Letters.E, WEAK, Letters.G, IT),
+          List.of(LENGTH, Letters.E, WEAK, Letters.G, Letters.IT),
           "Timoshenko & Gere, Theory of Elastic Stability, 2nd ed., ch. 6: uniform moment, ends"
               + " held against twist, warping left out",
           in -> Math.PI / in[0] * Math.sqrt(in[1] * in[2] * in[3] * in[4]));

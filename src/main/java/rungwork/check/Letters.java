@@ -12,6 +12,8 @@ final class Letters {
   static final Symbol ALPHA = new Symbol("α", Kind.RATIO, "imperfection factor");
   static final Symbol TORQUE = new Symbol("T", Kind.MOMENT, "torque");
 
+  static final Symbol IT = new Symbol("It", Kind.SECOND_MOMENT, "torsion constant");
+
   static final Symbol SQUASH = new Symbol("Npl", Kind.FORCE, "force at yield");
 
   private Letters() {}

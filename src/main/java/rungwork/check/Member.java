@@ -4,6 +4,7 @@ import java.util.List;
 import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
+import rungwork.frame.Stock;
 
 /**
  * A straight run of beams of one stock that a builder sees as one part, such as <em>front
@@ -14,8 +15,10 @@ import rungwork.fault.Scale;
  *     before ends
  * @param buckling the lengths that it may buckle over
  * @param welds where welds sit on it
+ * @param warping what its ends do to the warping of an open section
  */
-public record Member(String part, List<String> beams, BucklingLengths buckling, List<Weld> welds) {
+public record Member(
+    String part, List<String> beams, BucklingLengths buckling, List<Weld> welds, Warping warping) {
   /** Refuses a member without a beam. */
   public Member {
     part = Guard.name("part", part);
@@ -23,6 +26,88 @@ public record Member(String part, List<String> beams, BucklingLengths buckling, 
     welds = List.copyOf(welds);
     if (beams.isEmpty()) {
       throw new ModelException("part " + part + " has no beam; name one at least");
+    }
+  }
+
+  /**
+   * A member of which nothing is said about the warping of its ends.
+   *
+   * @param part the part's name
+   * @param beams names of its beams in order
+   * @param buckling the lengths that it may buckle over
+   * @param welds where welds sit on it
+   */
+  public Member(String part, List<String> beams, BucklingLengths buckling, List<Weld> welds) {
+    this(part, beams, buckling, welds, new Warping(Ends.UNKNOWN, buckling.inPlane()));
+  }
+
+  /**
+   * The same member with its ends as the frame was solved with.
+   *
+   * @param ends what they do to the warping of an open section
+   * @return the member with these ends
+   */
+  public Member with(Ends ends) {
+    return new Member(part, beams, buckling, welds, new Warping(ends, warping.length()));
+  }
+
+  /** What the ends of a bay do to the warping of an open section. */
+  public enum Ends {
+    /** Not known: it lies between all of the others. */
+    UNKNOWN("not known"),
+    /** Both let it happen, as a joint welded by the web only does. */
+    FREE("free at both ends"),
+    /** One holds it, the other lets it happen. */
+    ONE_HELD("held at one end"),
+    /** Both hold it, as a joint welded by web and both flanges does. */
+    BOTH_HELD("held at both ends");
+
+    private final String words;
+
+    Ends(String words) {
+      this.words = words;
+    }
+
+    /**
+     * The assumption in words.
+     *
+     * @return for example {@code held at both ends}
+     */
+    public String words() {
+      return words;
+    }
+
+    /**
+     * The assumptions that a frame has to be solved with.
+     *
+     * @return itself; free, one held and both held when it is not known
+     */
+    public List<Ends> cases() {
+      return this == UNKNOWN ? List.of(FREE, ONE_HELD, BOTH_HELD) : List.of(this);
+    }
+
+    /**
+     * A stock with the torsional stiffness that these ends give a length of it.
+     *
+     * @param stock the stock
+     * @param length from end to end [m]
+     * @return the stock itself, unless it is open and an end holds it
+     */
+    public Stock stiffened(Stock stock, double length) {
+      return RestrainedWarping.stiffened(stock, new Warping(this, length));
+    }
+  }
+
+  /**
+   * The warping of a bay of an open section.
+   *
+   * @param ends what its ends do
+   * @param length of the bay from joint to joint [m], above zero
+   */
+  public record Warping(Ends ends, double length) {
+    /** Refuses a bay without length. */
+    public Warping {
+      Guard.positive("length of a bay", length, Scale.MM);
     }
   }
 

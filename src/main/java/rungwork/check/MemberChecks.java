@@ -28,6 +28,9 @@ public final class MemberChecks {
               + " 6.3.2.1(2)); a rectangular tube is shown to be stocky enough or not checked.",
           "Walls: class by EN 1993-1-1, table 5.2, with the elastic stresses where the wall is"
               + " compressed most; outstands and round tubes as if compressed uniformly.",
+          "Twist of open sections: each with its bays' ends free to warp, one held and both held,"
+              + " the frame solved anew for each, unless the joints are stated; bimoments of forces"
+              + " off the shear centre and the growth of twist under bending are left out.",
           "Within 25 mm of a weld the material's welded-zone yield strength counts.");
 
   private static final List<String> NOT_MADE =
@@ -55,7 +58,7 @@ public final class MemberChecks {
     List<Finding> torsion = OpenTorsion.of(loaded).stream().toList();
     List<Finding> proportions = answers(loaded, LimitState.PROPORTION);
     List<String> doubts = new ArrayList<>();
-    if (!torsion.isEmpty()) {
+    if (torsion.stream().anyMatch(OpenTorsion::leftOut)) {
       doubts.add("the stress of warping is left out");
     }
     if (proportions.stream().anyMatch(MemberChecks::wallInDoubt)) {

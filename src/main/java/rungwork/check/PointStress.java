@@ -13,9 +13,10 @@ import rungwork.solve.InternalForces;
  *
  * @param cut the cut
  * @param point the point of its section
+ * @param twist how the section carries its torque there
  * @param equivalent von Mises stress [Pa]
  */
-record PointStress(Cut cut, StressPoint point, double equivalent) {
+record PointStress(Cut cut, StressPoint point, Twist twist, double equivalent) {
   /** A shear stress that is rounding only [Pa]. */
   private static final double NOTHING = 1;
 
@@ -23,36 +24,38 @@ record PointStress(Cut cut, StressPoint point, double equivalent) {
       Comparator.comparingDouble(PointStress::equivalent);
 
   /** The most stressed point of several cuts; nothing where a section has no stress points. */
-  static Optional<PointStress> worst(List<Cut> cuts) {
+  static Optional<PointStress> worst(List<Cut> cuts, Twist twist) {
     return cuts.stream()
         .flatMap(
-            cut -> cut.beam().section().points().stream().map(point -> PointStress.of(cut, point)))
+            cut ->
+                cut.beam().section().points().stream()
+                    .map(point -> PointStress.of(cut, point, twist)))
         .max(BY_STRESS);
   }
 
-  private static PointStress of(Cut cut, StressPoint point) {
+  private static PointStress of(Cut cut, StressPoint point, Twist twist) {
     InternalForces f = cut.forces();
-    double sigma = StressFormulas.NORMAL.value(normal(cut, point));
+    double sigma = twist.withWarping(StressFormulas.NORMAL.value(normal(cut, point)), point);
     double tau =
         StressFormulas.SHEAR_SUM.value(
             StressFormulas.SHEAR_Y.value(f.vy(), 1 / point.perVy()),
             StressFormulas.SHEAR_Z.value(f.vz(), 1 / point.perVz()),
-            StressFormulas.TWIST.value(f.t(), 1 / point.perT()));
-    return new PointStress(cut, point, StressFormulas.VON_MISES.value(sigma, tau));
+            twist.shear(f.t(), point).result());
+    return new PointStress(cut, point, twist, StressFormulas.VON_MISES.value(sigma, tau));
   }
 
   /** From normal and shear stress to the equivalent one, which is last. */
   List<Step> working() {
     InternalForces f = cut.forces();
-    Step sigma = StressFormulas.NORMAL.with(normal(cut, point));
-    List<Step> steps = new ArrayList<>(List.of(sigma));
+    List<Step> steps = new ArrayList<>(twist.normal(normal(cut, point), point));
+    double sigma = steps.get(steps.size() - 1).result();
     Step tau =
         StressFormulas.SHEAR_SUM.with(
             shear(StressFormulas.SHEAR_Y.with(f.vy(), 1 / point.perVy()), steps),
             shear(StressFormulas.SHEAR_Z.with(f.vz(), 1 / point.perVz()), steps),
-            shear(StressFormulas.TWIST.with(f.t(), 1 / point.perT()), steps));
+            shear(twist.shear(f.t(), point), steps));
     steps.add(tau);
-    steps.add(StressFormulas.VON_MISES.with(sigma.result(), tau.result()));
+    steps.add(StressFormulas.VON_MISES.with(sigma, tau.result()));
     return steps;
   }
 

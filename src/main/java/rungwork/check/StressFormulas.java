@@ -34,6 +34,12 @@ final class StressFormulas {
   private static final Symbol WELDED =
       new Symbol("fy,w", Kind.STRESS, "yield strength within 25 mm of a weld");
 
+  private static final Symbol SIGMA_N =
+      new Symbol("σb", Kind.STRESS, "normal stress of force and bending");
+  private static final Symbol SIGMA_W = new Symbol("σω", Kind.STRESS, "stress of held warping");
+  private static final Symbol PART =
+      new Symbol("c", Kind.RATIO, "largest part of the torque that twists the walls");
+
   static final Formula NORMAL =
       new Formula(
           SIGMA,
@@ -42,9 +48,31 @@ final class StressFormulas {
           MECHANICS,
           in -> in[0] / in[1] + in[2] * in[3] / in[4] - in[5] * in[6] / in[7]);
 
+  /** The same under its own letter, where warping adds to it. */
+  static final Formula WITHOUT_WARPING =
+      new Formula(SIGMA_N, NORMAL.text(), NORMAL.inputs(), MECHANICS, NORMAL.evaluation());
+
   static final Formula SHEAR_Y = quotient(TAU_Y, VY, AY);
   static final Formula SHEAR_Z = quotient(TAU_Z, VZ, AZ);
   static final Formula TWIST = quotient(TAU_T, Letters.TORQUE, WT);
+
+  /** Saint-Venant's part of a torque, where held warping carries the rest of it. */
+  static final Formula PART_TWIST =
+      new Formula(
+          TAU_T,
+          "{c}·{T}/{WT}",
+          List.of(PART, Letters.TORQUE, WT),
+          SHEAR,
+          in -> in[0] * in[1] / in[2]);
+
+  /** Warping's stress changes its sign along a bay, so both signs are met. */
+  static final Formula WITH_WARPING =
+      new Formula(
+          SIGMA,
+          "|{σb}| + {σω}",
+          List.of(SIGMA_N, SIGMA_W),
+          "strength of materials: both signs of warping occur in a bay",
+          in -> Math.abs(in[0]) + in[1]);
 
   static final Formula SHEAR_SUM =
       new Formula(

@@ -23,10 +23,12 @@
  * rungwork.check.Member} and {@link rungwork.check.MemberChecks}, which asks the package's {@code
  * Question}s: {@code CombinedStress}, {@code ColumnBuckling} (with {@link rungwork.check.Column},
  * {@link rungwork.check.ColumnCurve} and {@code BeamColumn}), {@code LateralTorsionalBuckling},
- * {@code WallSlenderness} (with {@link rungwork.check.WallLimits}) and {@code OpenTorsion}.
+ * {@code WallSlenderness} (with {@link rungwork.check.WallLimits}) and {@code OpenTorsion} (with
+ * {@code RestrainedWarping} and {@code Twist}).
  *
  * <p><b>Sources.</b> EN 1993-1-1:2005 for stress, columns and walls of steel; outside its range a
- * number is shown and marked, or nothing is said. Strength of materials for the stresses.
+ * number is shown and marked, or nothing is said. Strength of materials for the stresses; V. Z.
+ * Vlasov's theory for the warping of open sections.
  *
  * <p>This room must not know pages or pictures.
  */

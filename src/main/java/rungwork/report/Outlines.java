@@ -2,15 +2,18 @@ package rungwork.report;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import rungwork.section.Line;
+import rungwork.section.Arc;
 import rungwork.section.Properties;
 import rungwork.section.Section;
 import rungwork.section.Segment;
 
 /** Outlines of sections as places on a drawing, with the beam's x coming towards the reader. */
 final class Outlines {
-  /** Straight pieces that an arc is drawn with. */
-  private static final int ARC = 16;
+  /** Straight pieces that a whole circle is drawn with. */
+  private static final int CIRCLE = 96;
+
+  /** Straight pieces of an arc at least. */
+  private static final int LEAST = 6;
 
   private Outlines() {}
 
@@ -22,11 +25,15 @@ final class Outlines {
   }
 
   private static List<Spot> spots(Segment piece, double scale) {
-    int steps = piece instanceof Line ? 1 : ARC;
+    int steps = piece instanceof Arc arc ? steps(arc) : 1;
     return IntStream.range(0, steps)
         .mapToObj(i -> piece.at((double) i / steps))
         .map(spot -> new Spot(-spot.y() * scale, -spot.z() * scale))
         .toList();
+  }
+
+  private static int steps(Arc arc) {
+    return Math.max(LEAST, (int) Math.ceil(CIRCLE * Math.abs(arc.angle()) / (2 * Math.PI)));
   }
 
   /** The room that loops take. */

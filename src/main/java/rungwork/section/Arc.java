@@ -50,8 +50,8 @@ public record Arc(Spot centre, double radius, double from, double angle) impleme
   }
 
   @Override
-  public double sweep() {
-    return centre.cross(end().minus(start())) + radius * radius * angle;
+  public double sweep(double fraction) {
+    return centre.cross(at(fraction).minus(start())) + radius * radius * fraction * angle;
   }
 
   @Override
@@ -143,6 +143,6 @@ public record Arc(Spot centre, double radius, double from, double angle) impleme
   public Segment turned(Turn turn) {
     Spot outward = turn.of(Spot.polar(1, from));
     double start = Math.atan2(outward.z(), outward.y());
-    return new Arc(turn.of(centre), radius, start, turn.handedness() * angle);
+    return new Arc(turn.of(centre), radius, start, Math.signum(turn.handedness()) * angle);
   }
 }

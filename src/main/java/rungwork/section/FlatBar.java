@@ -37,7 +37,8 @@ record FlatBar(double height, double width) {
                     .path()));
     double area = width * height;
     Spot shear = new Spot(area * 5 / 6, area * 5 / 6);
-    ShearTorsion rest = new ShearTorsion(torsionConstant(), shear, Spot.ORIGIN);
+    ShearTorsion rest =
+        new ShearTorsion(torsionConstant(), ShearTorsion.Resistance.NONE, shear, Spot.ORIGIN);
     return new Section(
         Label.sized("flat", height, width),
         Properties.of(outline, rest),
@@ -109,6 +110,6 @@ record FlatBar(double height, double width) {
     boolean onTwoSides = place.y() != 0 && place.z() != 0;
     String part = onTwoSides ? "corner" : place.equals(Spot.ORIGIN) ? "centre" : "side";
     String name = Label.sided(place, part);
-    return new StressPoint(name, place.y(), place.z(), perForce.y(), perForce.z(), perT);
+    return new StressPoint(name, place.y(), place.z(), perForce.y(), perForce.z(), perT, 0);
   }
 }

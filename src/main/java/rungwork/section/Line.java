@@ -30,8 +30,8 @@ public record Line(Spot start, Spot end) implements Segment {
   }
 
   @Override
-  public double sweep() {
-    return start.cross(end);
+  public double sweep(double fraction) {
+    return start.cross(at(fraction));
   }
 
   @Override

@@ -8,6 +8,11 @@ package rungwork.section;
  * @param iz second moment for bending about z, ∫y² dA [m⁴]
  * @param iyz product of inertia ∫yz dA [m⁴]
  * @param it torsion constant, free to warp [m⁴]
+ * @param iw warping constant of the walls' centre lines, as tables print it [m⁶]
+ * @param iwAcross what the walls' thickness adds to it: a part in a hundred in a channel, all there
+ *     is in an angle or a T; not counted in solid bars [m⁶]
+ * @param stiffening how many times as stiff in torsion it counts as free to warp; above 1 where the
+ *     ends of a length of it hold the warping [1]
  * @param wely elastic modulus for bending about y, the smaller of both edges [m³]
  * @param welz elastic modulus for bending about z, the smaller of both edges [m³]
  * @param wply plastic modulus for bending about y [m³]
@@ -23,6 +28,9 @@ public record Properties(
     double iz,
     double iyz,
     double it,
+    double iw,
+    double iwAcross,
+    double stiffening,
     double wely,
     double welz,
     double wply,
@@ -41,6 +49,9 @@ public record Properties(
         moments.yy(),
         moments.yz(),
         rest.it(),
+        rest.warping().iw(),
+        rest.warping().across(),
+        1,
         moments.zz() / centred.reach(Spot::z),
         moments.yy() / centred.reach(Spot::y),
         centred.plasticModulus(),
@@ -49,6 +60,35 @@ public record Properties(
         rest.shear().z(),
         rest.centre().y(),
         rest.centre().z());
+  }
+
+  /**
+   * The torsion constant that its stiffness counts with: free to warp, times the stiffening.
+   *
+   * @return GK over G [m⁴]
+   */
+  public double twistConstant() {
+    return it * stiffening;
+  }
+
+  Properties stiffened(double times) {
+    return new Properties(
+        area,
+        iy,
+        iz,
+        iyz,
+        it,
+        iw,
+        iwAcross,
+        times,
+        wely,
+        welz,
+        wply,
+        wplz,
+        shearY,
+        shearZ,
+        shearCentreY,
+        shearCentreZ);
   }
 
   Properties turned(Turn turn) {
@@ -60,6 +100,9 @@ public record Properties(
         swaps ? iy : iz,
         -iyz,
         it,
+        iw,
+        iwAcross,
+        stiffening,
         swaps ? welz : wely,
         swaps ? wely : welz,
         swaps ? wplz : wply,

@@ -2,7 +2,6 @@ package rungwork.section;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
@@ -41,39 +40,14 @@ record Round(double outside, double bore) {
     double area = outline.moments().area();
     double it = Math.PI / 32 * (Math.pow(outside, 4) - Math.pow(bore, 4));
     double shear = (isBar() ? 0.9 : 0.5) * area;
-    ShearTorsion rest = new ShearTorsion(it, new Spot(shear, shear), Spot.ORIGIN);
+    ShearTorsion rest =
+        new ShearTorsion(it, ShearTorsion.Resistance.NONE, new Spot(shear, shear), Spot.ORIGIN);
     return new Section(
         name(),
         Properties.of(outline, rest),
         IntStream.range(0, POINTS).mapToObj(i -> point(i, area, it)).toList(),
         walls(),
         isBar() ? Torsion.SOLID : Torsion.CLOSED,
-        outline);
-  }
-
-  /**
-   * With a second tube inside, both bent and twisted alike: each carries its share of a force as of
-   * its second moment, so the outer surface is stressed most.
-   */
-  Section sleeved(Round sleeve) {
-    Section outer = section();
-    Section inner = sleeve.section();
-    if (sleeve.outside > bore) {
-      throw new ModelException(
-          "sleeve %s does not go into %s, whose bore is %s"
-              .formatted(inner.name(), outer.name(), Scale.MM.show(bore)));
-    }
-    Properties p = outer.properties();
-    Properties q = inner.properties();
-    Outline outline = outer.outline().and(inner.outline().loops());
-    Spot shear = new Spot(p.shearY() + q.shearY(), p.shearZ() + q.shearZ());
-    double share = p.iy() / (p.iy() + q.iy());
-    return new Section(
-        outer.name() + " with sleeve " + inner.name(),
-        Properties.of(outline, new ShearTorsion(p.it() + q.it(), shear, Spot.ORIGIN)),
-        outer.points().stream().map(point -> point.times(share)).toList(),
-        Stream.concat(outer.walls().stream(), inner.walls().stream()).toList(),
-        Torsion.CLOSED,
         outline);
   }
 
@@ -107,7 +81,8 @@ record Round(double outside, double bore) {
         place.z(),
         -peak * outward.z(),
         peak * outward.y(),
-        outside / 2 / it);
+        outside / 2 / it,
+        0);
   }
 
   private List<Wall> walls() {

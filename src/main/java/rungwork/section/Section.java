@@ -256,20 +256,6 @@ public record Section(
   }
 
   /**
-   * A rolled T, its flange on top, as high as wide and of one thickness (EN 10055:1995: radii t at
-   * the root, t/2 and t/4 at the toes, faces sloped by 2 %; from memory).
-   *
-   * @param height and width
-   * @param thickness of web and flange
-   * @return the section
-   */
-  public static Section rolledTee(Quantity<Length> height, Quantity<Length> thickness) {
-    double size = Quantities.si("tee height", height);
-    double t = Quantities.si("tee thickness", thickness);
-    return new Tee(size, size, t, t).rolled().section();
-  }
-
-  /**
    * The section after a quarter turn: what pointed left points up.
    *
    * @return the same shape, laid on its other side
@@ -287,6 +273,17 @@ public record Section(
    */
   public Section mirrored() {
     return turned(Turn.MIRROR, name);
+  }
+
+  /**
+   * The same section, stiffer in torsion because the ends of a length of it hold its warping; its
+   * other properties stay.
+   *
+   * @param times as stiff as free to warp [1], at least 1
+   * @return the section as the frame's stiffness counts it
+   */
+  public Section stiffened(double times) {
+    return new Section(name, properties.stiffened(times), points, walls, torsion, outline);
   }
 
   private Section turned(Turn turn, String newName) {
@@ -315,7 +312,7 @@ public record Section(
     }
     if (Math.abs(p.shearCentreZ()) > ROUNDING * Math.sqrt(p.area())) {
       return Optional.of(
-          "its shear centre lies %s out of the frame's plane; bending would twist it, which a flat frame cannot follow; turn it by a quarter so that its axis of symmetry lies in the plane, as a channel's does with its web upright, or box it"
+          "its shear centre lies %s out of the frame's plane; bending would twist it, which a flat frame cannot follow; stand the web upright or box it"
               .formatted(Scale.MM.show(Math.abs(p.shearCentreZ()), 3)));
     }
     return Optional.empty();

@@ -30,8 +30,13 @@ public sealed interface Segment permits Line, Arc {
   /** The integral of the place along the first part of it, ∫y ds and ∫z ds [m²]. */
   Spot lineMoment(double fraction);
 
-  /** Twice the area that the line from the origin sweeps along it, ∫(y dz − z dy) [m²]. */
-  double sweep();
+  /** Twice the area that the line from the origin sweeps along all of it, ∫(y dz − z dy) [m²]. */
+  default double sweep() {
+    return sweep(1);
+  }
+
+  /** Twice the area that the line from the origin sweeps along the first part of it [m²]. */
+  double sweep(double fraction);
 
   /** Integrals over the area that the line from the origin sweeps along it. */
   Moments moments();

@@ -12,14 +12,11 @@ package rungwork.section;
  * @param perVy shear stress for a unit shear force along y through the shear centre [1/m²]
  * @param perVz shear stress for a unit shear force along z through the shear centre [1/m²]
  * @param perT shear stress for a unit torque, free to warp [1/m³]
+ * @param sectorial sectorial coordinate ω about the shear centre: under a twist θ' per length the
+ *     fibre moves by −θ'·ω along the beam; not counted in solid bars and round tubes [m²]
  */
 public record StressPoint(
-    String name, double y, double z, double perVy, double perVz, double perT) {
-
-  /** The same point where only a share of the forces comes. */
-  StressPoint times(double share) {
-    return new StressPoint(name, y, z, perVy * share, perVz * share, perT * share);
-  }
+    String name, double y, double z, double perVy, double perVz, double perT, double sectorial) {
 
   StressPoint turned(Turn turn) {
     Spot place = turn.of(new Spot(y, z));
@@ -31,6 +28,7 @@ public record StressPoint(
         place.z(),
         shear.y(),
         shear.z(),
-        turn.handedness() * perT);
+        turn.handedness() * perT,
+        turn.handedness() * sectorial);
   }
 }

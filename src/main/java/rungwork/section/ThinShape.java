@@ -1,7 +1,6 @@
 package rungwork.section;
 
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * A thin-walled section as drawn, about any origin: its outline for everything that bending asks,
@@ -22,19 +21,17 @@ record ThinShape(
     List<Wall> flats,
     Torsion torsion) {
 
-  /** The same shape with more marks. */
-  ThinShape marked(List<Mark> more) {
-    List<Mark> all = Stream.concat(marks.stream(), more.stream()).toList();
-    return new ThinShape(name, outline, strips, all, flats, torsion);
-  }
-
   Section section() {
     Spot centroid = outline.moments().centroid();
     Spot back = centroid.times(-1);
     ThinWalls walls = new ThinWalls(strips);
     double it = walls.torsionConstant();
     ShearTorsion rest =
-        new ShearTorsion(it, walls.shearAreas(), walls.shearCentre().minus(centroid));
+        new ShearTorsion(
+            it,
+            walls.warping().resistance(),
+            walls.shearAreas(),
+            walls.shearCentre().minus(centroid));
     Outline centred = outline.centred();
     return new Section(
         name,
@@ -49,6 +46,7 @@ record ThinShape(
     Flow alongY = walls.shear(new Spot(1, 0));
     Flow alongZ = walls.shear(new Spot(0, 1));
     Flow twist = walls.twist();
+    Warping warping = walls.warping();
     return marks.stream()
         .map(
             mark -> {
@@ -60,7 +58,8 @@ record ThinShape(
                   fibre.z(),
                   alongY.at(mark.wall(), mark.fraction()) / t,
                   alongZ.at(mark.wall(), mark.fraction()) / t,
-                  (twist.at(mark.wall(), mark.fraction()) / t + mark.side() * t) / it);
+                  (twist.at(mark.wall(), mark.fraction()) / t + mark.side() * t) / it,
+                  warping.at(mark));
             })
         .toList();
   }

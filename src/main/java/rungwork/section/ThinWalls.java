@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.LUDecomposition;
 
 /**
- * Shear and torsion of thin walls by their centre lines, open or closed, with one cell or several.
+ * Shear, torsion and warping of thin walls by their centre lines, open or closed, with one cell or
+ * several.
  *
  * <p>The unknowns are how far each junction warps along the beam. A wall's flow follows from the
  * warping of its two ends, ∫q/t ds = G(Δw + θ'·∫(y dz − z dy)), and at each junction the flows that
@@ -38,7 +38,7 @@ final class ThinWalls {
             .reduce(Spot.ORIGIN, Spot::plus)
             .times(1 / area);
     Spot back = centroid.times(-1);
-    strips = drawn.stream().map(s -> s.moved(back)).toList();
+    strips = drawn.stream().map(s -> new Strip(s.path().moved(back), s.thickness())).toList();
     second = new Spot(integral(Spot::y, Spot::y), integral(Spot::z, Spot::z));
     product = integral(Spot::y, Spot::z);
     starts = strips.stream().mapToInt(strip -> junction(strip.path().start())).toArray();
@@ -65,6 +65,14 @@ final class ThinWalls {
     double open =
         strips.stream().mapToDouble(s -> s.area() * s.thickness() * s.thickness() / 3).sum();
     return twist().moment() + open;
+  }
+
+  /** The sectorial coordinate about the shear centre. */
+  Warping warping() {
+    double[] flows = flowBetweenHeldJunctions(Spot.ORIGIN, 1);
+    double[] moved = balance(flows, new Flow(strips, flows, Spot.ORIGIN));
+    double[] sectorial = Arrays.stream(starts).mapToDouble(start -> -moved[start]).toArray();
+    return Warping.about(shearCentre().minus(centroid), twist(), sectorial);
   }
 
   /** The shear centre in the axes in which the walls were drawn. */
@@ -100,16 +108,11 @@ final class ThinWalls {
     return flows;
   }
 
-  /**
-   * The junctions' warping that makes arriving and leaving flows balance; of walls that hang
-   * together, one junction stays.
-   */
+  /** The junctions' warping that makes arriving and leaving flows balance; the first stays. */
   private double[] balance(double[] leaving, Flow flow) {
     double[][] matrix = new double[junctions.size()][junctions.size()];
     double[] right = new double[junctions.size()];
-    for (int held : heldJunctions()) {
-      matrix[held][held] = stiffness(0);
-    }
+    matrix[0][0] = stiffness(0);
     for (int i = 0; i < leaving.length; i++) {
       join(matrix, starts[i], ends[i], stiffness(i));
       right[starts[i]] += leaving[i];
@@ -119,19 +122,6 @@ final class ThinWalls {
         .getSolver()
         .solve(new ArrayRealVector(right, false))
         .toArray();
-  }
-
-  /** One junction of each part that hangs together, such as of a tube and the sleeve in it. */
-  private int[] heldJunctions() {
-    int[] first = IntStream.range(0, junctions.size()).toArray();
-    for (int round = 0; round < first.length; round++) {
-      for (int i = 0; i < starts.length; i++) {
-        int least = Math.min(first[starts[i]], first[ends[i]]);
-        first[starts[i]] = least;
-        first[ends[i]] = least;
-      }
-    }
-    return Arrays.stream(first).distinct().toArray();
   }
 
   /** Flow for a unit difference of warping between a wall's ends, for a shear modulus of 1. */

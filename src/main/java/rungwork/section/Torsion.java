@@ -7,8 +7,9 @@ public enum Torsion {
   /** A solid bar: Saint-Venant torsion; warping adds little. */
   SOLID,
   /**
-   * Thin open walls: stress and stiffness depend on how far the ends hold the warping, which is not
-   * bounded here. Torsion is not checked.
+   * Thin open walls: stress and stiffness depend on how far the ends hold the warping, which the
+   * section alone does not know. A closed shape with a slit counts as open, however narrow the
+   * slit.
    */
   OPEN;
 

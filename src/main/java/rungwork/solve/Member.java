@@ -312,7 +312,7 @@ final class Member {
       boolean rigid = beam.bending() == Beam.Bending.WITHOUT_SHEAR_STRAIN;
       return new Rigidity(
           youngs * section.area(),
-          shear * section.it(),
+          shear * section.twistConstant(),
           youngs * section.iz(),
           youngs * section.iy(),
           rigid ? Double.POSITIVE_INFINITY : shear * section.shearY(),

@@ -11,6 +11,7 @@ import java.util.Set;
 import rungwork.check.Caution;
 import rungwork.check.CheckSheet;
 import rungwork.check.Member;
+import rungwork.check.Member.Ends;
 import rungwork.check.MemberChecks;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
@@ -172,28 +173,34 @@ public final class Assessment {
       loads.put(event, Sharing.of(event).stream().map(balance::loadCase).toList());
     }
     for (Joints joints : ladder.joints()) {
-      Solver solver = Solver.unsupported(ladder.frame(joints));
-      Map<String, Response> shared = new LinkedHashMap<>();
-      loads.forEach(
-          (event, cases) -> {
-            List<Response> answers =
-                cases.stream().map(loadCase -> solver.solve(named(loadCase, joints))).toList();
-            shared.put(event.name(), answers.get(0));
-            answers.forEach(answer -> check(event, answer, worst));
-          });
-      responses.put(joints, shared);
+      for (Ends ends : ladder.warping().cases()) {
+        run(joints, ends, loads, worst);
+      }
     }
     return worst;
   }
 
-  private void check(Event event, Response response, WorstChecks worst) {
-    for (Member member : members) {
-      worst.add(event, MemberChecks.of(member, response, event.designFactor()));
-    }
+  /** The response kept is that of the first ends: free to warp, unless stated. */
+  private void run(Joints joints, Ends ends, Map<Event, List<LoadCase>> loads, WorstChecks worst) {
+    Solver solver = Solver.unsupported(ladder.layout().frame(joints, ends));
+    List<Member> ended = members.stream().map(member -> member.with(ends)).toList();
+    Map<String, Response> shared = new LinkedHashMap<>();
+    loads.forEach(
+        (event, cases) -> {
+          List<Response> answers =
+              cases.stream().map(loadCase -> solver.solve(named(loadCase, joints, ends))).toList();
+          shared.put(event.name(), answers.get(0));
+          answers.forEach(
+              answer ->
+                  ended.forEach(
+                      member ->
+                          worst.add(event, MemberChecks.of(member, answer, event.designFactor()))));
+        });
+    responses.putIfAbsent(joints, shared);
   }
 
-  private static LoadCase named(LoadCase loads, Joints joints) {
-    String name = loads.name() + ", " + joints.words();
+  private LoadCase named(LoadCase loads, Joints joints, Ends ends) {
+    String name = loads.name() + ", " + joints.words() + ladder.warpingWords(ends);
     return new LoadCase(name, loads.source(), loads.assumptions(), loads.loads());
   }
 

@@ -6,15 +6,18 @@ import java.util.List;
 import java.util.Map;
 import javax.measure.Quantity;
 import rungwork.check.Member;
+import rungwork.check.Member.Ends;
 import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
+import rungwork.frame.Beam;
 import rungwork.frame.Frame;
 import rungwork.frame.Mass;
 import rungwork.frame.Node;
 import rungwork.frame.Point;
 import rungwork.frame.Stock;
 import rungwork.quantity.RotationalStiffness;
+import rungwork.section.Torsion;
 import rungwork.solve.SelfWeight;
 
 /**
@@ -30,6 +33,7 @@ public final class Ladder {
   private final Map<Side, Rail> rails;
   private final List<Crossmember> crossmembers;
   private final List<Mount> mounts;
+  private final Ends warping;
   private final Layout layout;
   private final SelfWeight selfWeight;
 
@@ -39,6 +43,7 @@ public final class Ladder {
     rails = Map.copyOf(from.rails);
     crossmembers = List.copyOf(from.crossmembers);
     mounts = List.copyOf(from.mounts);
+    warping = from.warping;
     layout = new Layout(this);
     selfWeight = new SelfWeight(layout.frame(Joints.RIGID));
   }
@@ -243,6 +248,31 @@ public final class Ladder {
    */
   public List<Joints> joints() {
     return Joints.all(crossmembers.stream().map(Crossmember::name).toList());
+  }
+
+  /**
+   * What the joints do to the warping of open sections.
+   *
+   * @return as stated; free without an open section, not known without a statement
+   */
+  public Ends warping() {
+    return hasOpenSection() ? warping : Ends.FREE;
+  }
+
+  Ends statedWarping() {
+    return warping;
+  }
+
+  /** A section known by its properties alone tells nothing of its warping, held or not. */
+  private boolean hasOpenSection() {
+    return layout.frame(Joints.RIGID).beams().stream()
+        .map(Beam::section)
+        .anyMatch(one -> one.torsion() == Torsion.OPEN && one.properties().iwAcross() > 0);
+  }
+
+  /** What a load case's name adds about the warping of open sections; nothing without any. */
+  String warpingWords(Ends ends) {
+    return hasOpenSection() ? ", warping " + ends.words() : "";
   }
 
   /**

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import rungwork.check.Member.Ends;
 import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
@@ -21,6 +22,7 @@ public final class LadderBuilder {
   final Map<Side, Rail> rails = new EnumMap<>(Side.class);
   final List<Crossmember> crossmembers = new ArrayList<>();
   final List<Mount> mounts = new ArrayList<>();
+  Ends warping = Ends.UNKNOWN;
   double level = Double.NaN;
 
   LadderBuilder(String name) {
@@ -35,6 +37,7 @@ public final class LadderBuilder {
     }
     crossmembers.addAll(like.crossmembers());
     mounts.addAll(like.mounts());
+    warping = like.statedWarping();
   }
 
   /**
@@ -123,6 +126,19 @@ public final class LadderBuilder {
    */
   public LadderBuilder mountOn(String crossmember, String mount, Point at) {
     mounts.add(new Mount(mount, crossmember + " crossmember", at));
+    return this;
+  }
+
+  /**
+   * States what all joints do to the warping of open sections. Without a statement the frame is
+   * solved for free, one held and both ends held, and the worst counts.
+   *
+   * @param ends {@link Ends#FREE} for joints welded by the web only, {@link Ends#BOTH_HELD} for
+   *     joints welded by web and both flanges
+   * @return this builder
+   */
+  public LadderBuilder warping(Ends ends) {
+    warping = ends;
     return this;
   }
 

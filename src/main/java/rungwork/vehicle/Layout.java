@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import rungwork.check.Member.Ends;
 import rungwork.fault.ModelException;
 import rungwork.frame.Beam;
 import rungwork.frame.Frame;
@@ -70,12 +71,17 @@ final class Layout {
 
   /** The frame: left rail running forward, right rail rearward, crossmembers left to right. */
   Frame frame(Joints joints) {
+    return frame(joints, Ends.FREE);
+  }
+
+  /** The frame with what the ends of its bays do to the warping of open sections. */
+  Frame frame(Joints joints, Ends warping) {
     Frame.Builder frame = Frame.in(Plane.PLAN);
     places.forEach(frame::node);
     for (Side side : Side.values()) {
       List<String> nodes = railNodes.get(side);
       for (int i = 0; i + 1 < nodes.size(); i++) {
-        frame.beam(railBeam(side, i));
+        frame.beam(railBeam(side, i, warping));
       }
     }
     for (Crossmember crossmember : ladder.crossmembers()) {
@@ -83,7 +89,7 @@ final class Layout {
       int last = crossmemberNodes.get(crossmember.name()).size() - 2;
       for (int i = 0; i <= last; i++) {
         frame.beam(
-            crossmemberBeam(crossmember, i)
+            crossmemberBeam(crossmember, i, warping)
                 .released(
                     i == 0 ? ends.left() : Set.<Release>of(),
                     i == last ? ends.right() : Set.<Release>of()));
@@ -97,20 +103,49 @@ final class Layout {
     return part + " " + (index + 1);
   }
 
-  private Beam railBeam(Side side, int index) {
+  private Beam railBeam(Side side, int index, Ends warping) {
     String front = railNodes.get(side).get(index);
     String rear = railNodes.get(side).get(index + 1);
     String name = beamName(Ladder.railPart(side), index);
-    Stock stock = ladder.rail(side).stockAheadOf(places.get(rear).x());
+    Stock stock =
+        warping.stiffened(ladder.rail(side).stockAheadOf(places.get(rear).x()), bay(side, index));
     return side == Side.LEFT
         ? Beam.rigid(name, rear, front, stock)
         : Beam.rigid(name, front, rear, stock);
   }
 
-  private Beam crossmemberBeam(Crossmember crossmember, int index) {
+  /** The length of the rail's bay, from joint to joint or to its free end, that a piece is of. */
+  double bay(Side side, int index) {
+    List<String> nodes = railNodes.get(side);
+    int from = index;
+    while (from > 0 && !isJoint(nodes.get(from), side)) {
+      from--;
+    }
+    int to = index + 1;
+    while (to < nodes.size() - 1 && !isJoint(nodes.get(to), side)) {
+      to++;
+    }
+    return length(nodes.subList(from, to + 1));
+  }
+
+  private boolean isJoint(String node, Side side) {
+    return ladder.crossmembers().stream()
+        .anyMatch(one -> nodeOf.get(one.name() + " " + side.word()).equals(node));
+  }
+
+  private double length(List<String> nodes) {
+    double sum = 0;
+    for (int i = 1; i < nodes.size(); i++) {
+      sum += places.get(nodes.get(i - 1)).distance(places.get(nodes.get(i)));
+    }
+    return sum;
+  }
+
+  private Beam crossmemberBeam(Crossmember crossmember, int index, Ends warping) {
     List<String> nodes = crossmemberNodes.get(crossmember.name());
     String name = beamName(crossmember.part(), index);
-    return Beam.rigid(name, nodes.get(index), nodes.get(index + 1), crossmember.stock());
+    Stock stock = warping.stiffened(crossmember.stock(), length(nodes));
+    return Beam.rigid(name, nodes.get(index), nodes.get(index + 1), stock);
   }
 
   private void layRail(Side side) {

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 import rungwork.check.Member;
 import rungwork.check.Member.BucklingLengths;
+import rungwork.check.Member.Ends;
+import rungwork.check.Member.Warping;
 import rungwork.check.Member.Weld;
 import rungwork.frame.Frame;
 import rungwork.frame.Point;
@@ -44,7 +46,8 @@ final class Members {
     double length = place(nodes.get(0)).distance(place(nodes.get(nodes.size() - 1)));
     BucklingLengths buckling =
         new BucklingLengths(length, length, "from rail to rail (K = 1), its ends taken as hinged");
-    return new Member(crossmember.part(), beams, buckling, welds(nodes));
+    return new Member(
+        crossmember.part(), beams, buckling, welds(nodes), new Warping(Ends.UNKNOWN, length));
   }
 
   private List<Member> rail(Side side) {
@@ -112,7 +115,8 @@ final class Members {
       Collections.reverse(nodes);
       Collections.reverse(beams);
     }
-    return new Member(part, beams, buckling, welds(nodes));
+    Warping warping = new Warping(Ends.UNKNOWN, layout.bay(side, from));
+    return new Member(part, beams, buckling, welds(nodes), warping);
   }
 
   private boolean breaksAt(Side side, int node) {

@@ -366,15 +366,17 @@ class MemberChecksTest {
   }
 
   @Test
-  void an_open_section_that_carries_twist_is_not_checked() {
+  void an_open_section_that_carries_twist_is_not_checked_while_its_ends_are_not_known() {
     List<Check> checks =
         MemberChecks.of(BAR, cantilever(CHANNEL, new Wrench(-5e3, 0, 0, 40, 500, 0)), NONE);
     Check torsion = only("torsion of an open section", checks);
     assertEquals(
         new NotChecked(
-            "it carries twist, and the stress of its warping is not bounded here; the working shows"
-                + " the shear stress for ends that are free to warp; a section that has to carry"
-                + " twist and is not checked for it cannot be named the choice"),
+            "it carries twist, and nothing says how far its ends hold the warping; the working shows"
+                + " the shear stress for free ends and the warping stress for held ends, both for"
+                + " the torque of a frame whose ends are free; a frame with held ends carries more;"
+                + " a section that has to carry twist and is not checked for it cannot be named the"
+                + " choice"),
         torsion.verdict());
     assertEquals(
         40

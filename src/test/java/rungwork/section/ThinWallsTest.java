@@ -65,25 +65,12 @@ class ThinWallsTest {
   @ParameterizedTest
   @MethodSource("shapes")
   void splitting_walls_changes_nothing(ThinShape shape) {
-    List<Strip> halves = new ArrayList<>();
-    for (Strip strip : shape.strips()) {
-      halves.add(new Strip(part(strip.path(), 0, 0.3), strip.thickness(), strip.filled()));
-      halves.add(new Strip(part(strip.path(), 0.3, 1), strip.thickness(), strip.filled()));
-    }
     ThinWalls whole = new ThinWalls(shape.strips());
-    ThinWalls split = new ThinWalls(halves);
+    ThinWalls split = new ThinWalls(Walls.halved(shape.strips()));
     assertEquals(1, split.torsionConstant() / whole.torsionConstant(), ROUNDING);
     assertEquals(1, split.shearAreas().y() / whole.shearAreas().y(), ROUNDING);
     assertEquals(1, split.shearAreas().z() / whole.shearAreas().z(), ROUNDING);
     assertEquals(0, split.shearCentre().minus(whole.shearCentre()).size(), ROUNDING);
-  }
-
-  private static Segment part(Segment piece, double from, double to) {
-    if (piece instanceof Arc arc) {
-      return new Arc(
-          arc.centre(), arc.radius(), arc.from() + from * arc.angle(), (to - from) * arc.angle());
-    }
-    return new Line(piece.at(from), piece.at(to));
   }
 
   private static Spot resultant(Flow flow) {
@@ -103,10 +90,10 @@ class ThinWallsTest {
     Spot middle = Spot.ORIGIN;
     List<Strip> cross =
         List.of(
-            strip(new Spot(0, -0.05), middle, 0.004),
-            strip(middle, new Spot(0, 0.05), 0.004),
-            strip(new Spot(-0.03, 0), middle, 0.002),
-            strip(middle, new Spot(0.03, 0), 0.002));
+            Walls.strip(new Spot(0, -0.05), middle, 0.004),
+            Walls.strip(middle, new Spot(0, 0.05), 0.004),
+            Walls.strip(new Spot(-0.03, 0), middle, 0.002),
+            Walls.strip(middle, new Spot(0.03, 0), 0.002));
     Spot areas = new ThinWalls(cross).shearAreas();
     assertEquals(5.0 / 6 * 0.1 * 0.004, areas.z(), 1e-12);
     assertEquals(5.0 / 6 * 0.06 * 0.002, areas.y(), 1e-12);
@@ -142,7 +129,7 @@ class ThinWallsTest {
     Arc ring = new Arc(Spot.ORIGIN, 0.03, 1e-5, 2 * Math.PI - 2e-5);
     List<Strip> pieces = new ArrayList<>();
     for (int i = 0; i < 8; i++) {
-      pieces.add(new Strip(part(ring, i / 8.0, (i + 1) / 8.0), 0.001));
+      pieces.add(new Strip(Walls.part(ring, i / 8.0, (i + 1) / 8.0), 0.001));
     }
     ThinWalls walls = new ThinWalls(pieces);
     assertEquals(-0.06, walls.shearCentre().y(), 1e-5);
@@ -154,7 +141,7 @@ class ThinWallsTest {
     Arc ring = new Arc(Spot.ORIGIN, 0.03, 0, 2 * Math.PI);
     List<Strip> pieces = new ArrayList<>();
     for (int i = 0; i < 4; i++) {
-      pieces.add(new Strip(part(ring, i / 4.0, (i + 1) / 4.0), 0.001));
+      pieces.add(new Strip(Walls.part(ring, i / 4.0, (i + 1) / 4.0), 0.001));
     }
     ThinWalls walls = new ThinWalls(pieces);
     double area = 2 * Math.PI * 0.03 * 0.001;
@@ -172,13 +159,13 @@ class ThinWallsTest {
     double t = 0.002;
     List<Strip> strips =
         List.of(
-            strip(new Spot(0, 0), new Spot(a, 0), t),
-            strip(new Spot(a, 0), new Spot(a + b, 0), t),
-            strip(new Spot(a + b, 0), new Spot(a + b, h), t),
-            strip(new Spot(a + b, h), new Spot(a, h), t),
-            strip(new Spot(a, h), new Spot(0, h), t),
-            strip(new Spot(0, h), new Spot(0, 0), t),
-            strip(new Spot(a, 0), new Spot(a, h), t));
+            Walls.strip(new Spot(0, 0), new Spot(a, 0), t),
+            Walls.strip(new Spot(a, 0), new Spot(a + b, 0), t),
+            Walls.strip(new Spot(a + b, 0), new Spot(a + b, h), t),
+            Walls.strip(new Spot(a + b, h), new Spot(a, h), t),
+            Walls.strip(new Spot(a, h), new Spot(0, h), t),
+            Walls.strip(new Spot(0, h), new Spot(0, 0), t),
+            Walls.strip(new Spot(a, 0), new Spot(a, h), t));
     double left = 2 * (a + h) / t;
     double right = 2 * (b + h) / t;
     double shared = h / t;
@@ -190,10 +177,6 @@ class ThinWallsTest {
     assertEquals(q2, flow.at(1, 0.5), ROUNDING * q2);
     assertEquals(q1 - q2, flow.at(6, 0.5), ROUNDING * q1);
     assertEquals(2 * h * (a * q1 + b * q2), flow.moment(), ROUNDING * flow.moment());
-  }
-
-  private static Strip strip(Spot from, Spot to, double thickness) {
-    return new Strip(new Line(from, to), thickness);
   }
 
   /** VS/(I·2t), S and I of the exact outline, against the flow on centre lines. */

@@ -64,10 +64,10 @@ class ComparisonTest {
   }
 
   @Test
-  void a_channel_whose_torsion_is_not_checked_is_never_eligible_however_strong() {
+  void a_channel_of_which_something_is_not_checked_is_never_eligible_however_strong() {
     assertTrue(outcome("channel").standing() != Standing.ELIGIBLE);
     assertTrue(
-        outcome("channel").objections().contains("torsion of an open section is not checked"),
+        outcome("channel").objections().contains("lateral-torsional buckling is not checked"),
         outcome("channel").objections().toString());
   }
 

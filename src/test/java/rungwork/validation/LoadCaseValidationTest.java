@@ -149,7 +149,8 @@ class LoadCaseValidationTest {
 
   private static Stock stock(String name, double torsion) {
     Properties p =
-        new Properties(1e-3, 1e-6, 1e-6, 0, torsion, 1e-5, 1e-5, 1e-5, 1e-5, 5e-4, 5e-4, 0, 0);
+        new Properties(
+            1e-3, 1e-6, 1e-6, 0, torsion, 0, 0, 1, 1e-5, 1e-5, 1e-5, 1e-5, 5e-4, 5e-4, 0, 0);
     Elasticity elasticity = new Elasticity(210e9, 210.0 / (2 * 81) - 1, 7850);
     return new Stock(
         new Section(name, p, List.of(), List.of()),

@@ -26,7 +26,8 @@ final class Curlew {
   /** A section with round figures: A 6 cm², I 40 and 20 cm⁴, It 40 cm⁴. */
   static Stock tube() {
     Properties p =
-        new Properties(6e-4, 40e-8, 20e-8, 0, 40e-8, 1e-5, 1e-5, 1.2e-5, 1.2e-5, 2e-4, 4e-4, 0, 0);
+        new Properties(
+            6e-4, 40e-8, 20e-8, 0, 40e-8, 0, 0, 1, 1e-5, 1e-5, 1.2e-5, 1.2e-5, 2e-4, 4e-4, 0, 0);
     return new Stock(new Section("tube", p, List.of(), List.of()), STEEL);
   }
 
@@ -34,7 +35,8 @@ final class Curlew {
   static Stock heavyTube() {
     Properties p =
         new Properties(
-            8e-4, 53e-8, 27e-8, 0, 53e-8, 1.3e-5, 1.3e-5, 1.6e-5, 1.6e-5, 3e-4, 5e-4, 0, 0);
+            8e-4, 53e-8, 27e-8, 0, 53e-8, 0, 0, 1, 1.3e-5, 1.3e-5, 1.6e-5, 1.6e-5, 3e-4, 5e-4, 0,
+            0);
     return new Stock(new Section("heavy tube", p, List.of(), List.of()), STEEL);
   }
 
