@@ -285,6 +285,25 @@ public final class Frame {
     }
 
     /**
+     * Adds a beam on an arc, cut into straight pieces, between two nodes that were added before.
+     *
+     * @param arc the arc
+     * @param stock its section and material
+     * @return this builder
+     */
+    public Builder arc(Arc arc, Stock stock) {
+      arc.addTo(this, plane, stock);
+      return this;
+    }
+
+    /** The place of a node that was added before. */
+    Point at(String name) {
+      return Optional.ofNullable(nodes.get(name))
+          .orElseThrow(() -> unknown("node", name, nodes.keySet()))
+          .at();
+    }
+
+    /**
      * Adds a support.
      *
      * @param support the support

@@ -158,6 +158,49 @@ class FrameTest {
   }
 
   @Test
+  void an_arc_passes_the_place_it_is_to_pass_either_way_round() {
+    double half = Math.sqrt(0.5);
+    assertArc(new Point(half, half, 0.3), new Point(half, half, 0.3));
+    assertArc(new Point(-half, -half, 0.3), new Point(-half, -half, 0.3));
+    assertArc(new Point(half, -half, 0.3), new Point(-half, -half, 0.3));
+  }
+
+  private static void assertArc(Point through, Point middle) {
+    Frame frame =
+        Frame.in(Plane.PLAN)
+            .node("A", new Point(1, 0, 0.3))
+            .node("B", new Point(0, 1, 0.3))
+            .arc(new Arc("bow", "A", "B", through, 4), TUBE)
+            .build();
+    assertEquals(
+        List.of("bow 1", "bow 2", "bow 3", "bow 4"),
+        frame.beams().stream().map(Beam::name).toList());
+    assertEquals("A", frame.beam("bow 1").start());
+    assertEquals("B", frame.beam("bow 4").end());
+    assertEquals(0, frame.node("bow 2").at().distance(middle), 1e-12);
+    for (Node node : frame.nodes()) {
+      assertEquals(1, node.at().distance(new Point(0, 0, 0.3)), 1e-12, node.name());
+    }
+  }
+
+  @Test
+  void an_arc_that_is_none_is_refused() {
+    Point between = new Point(0.5, 0, 0.3);
+    assertRefused(
+        "arc bow is cut into 1 pieces; 2 to 1000 are possible",
+        () -> new Arc("bow", "A", "B", between, 1));
+    assertRefused(
+        "arc bow is straight: the place it passes is 0 mm off the line from A to B; use a beam",
+        () -> two().arc(new Arc("bow", "A", "B", between, 4), TUBE));
+    assertRefused(
+        "arc bow passes a place 20.00 mm out of the frame's plane",
+        () -> two().arc(new Arc("bow", "A", "B", new Point(0.5, 0.3, 0.32), 4), TUBE));
+    assertRefused(
+        "there is no node named C; there are A, B",
+        () -> two().arc(new Arc("bow", "A", "C", between, 4), TUBE));
+  }
+
+  @Test
   void every_beam_of_a_frame_can_be_changed_at_once() {
     Frame frame = two().support(Support.fixed("A")).build();
     Frame sheared = frame.with(beam -> beam.bending(Beam.Bending.WITH_SHEAR_STRAIN));

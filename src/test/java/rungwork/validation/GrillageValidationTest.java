@@ -4,6 +4,7 @@ import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.junit.jupiter.api.Test;
+import rungwork.frame.Arc;
 import rungwork.frame.Beam;
 import rungwork.frame.Frame;
 import rungwork.frame.Freedom;
@@ -215,25 +216,50 @@ class GrillageValidationTest {
   @Test
   void quarter_circle_cantilever_cut_into_straight_pieces() {
     // Chords miss the arc by h²: two meshes give the limit (Richardson).
-    double coarse = quarterCircle(40).displacement("40").uz();
-    Response fine = quarterCircle(80);
-    double limit = (4 * fine.displacement("80").uz() - coarse) / 3;
-    Published.memory(
-            "Timoshenko, Strength of Materials: PR³[π/4EI + (3π − 8)/4GJ]", "quarter circle")
-        .value("w", "", "-11.0324", limit)
-        .value("root moment", "", "2.000", fine.reaction("0").mx());
+    double coarse = quarterCircle(40, 1.5).displacement("tip").uz();
+    Response fine = quarterCircle(80, 1.5);
+    double limit = (4 * fine.displacement("tip").uz() - coarse) / 3;
+    Published book =
+        Published.memory(
+            "Timoshenko, Strength of Materials: PR³[π/4EI + (3π − 8)/4GJ]", "quarter circle");
+    book.value("w", "", "-11.0324", limit).value("root moment", "", "2.000", rootMoment(fine));
+    for (int pieces : new int[] {5, 20}) {
+      double turn = Math.PI / 2 / pieces;
+      book.allowing(0.7 * turn * turn, "the error that is stated for straight pieces: 0.7 β²")
+          .value(
+              "w in " + pieces + " pieces",
+              "",
+              "-11.0324",
+              quarterCircle(pieces, 1.5).displacement("tip").uz());
+    }
   }
 
-  private static Response quarterCircle(int pieces) {
-    Frame.Builder frame = Frame.in(Plane.PLAN).support(Support.fixed("0"));
-    for (int i = 0; i <= pieces; i++) {
-      double angle = Math.PI / 2 * i / pieces;
-      frame.node(String.valueOf(i), new Point(2 * Math.cos(angle), 2 * Math.sin(angle), 0));
-      if (i > 0) {
-        frame.beam(Beam.rigid("b" + i, String.valueOf(i - 1), String.valueOf(i), UNIT));
-      }
-    }
-    return Solver.of(frame.build())
-        .solve(LoadCase.of("P", new Load.AtNode(String.valueOf(pieces), Wrench.force(0, 0, -1))));
+  @Test
+  void quarter_circle_whose_twist_or_whose_bending_governs() {
+    double turn = Math.PI / 40;
+    String formula = "Timoshenko, Strength of Materials: PR³[π/4EI + (3π − 8)/4GJ]";
+    Published.memory(formula, "quarter circle in 20 pieces, GJ = 0.004 EI")
+        .allowing(0.7 * turn * turn, "the error that is stated for straight pieces: 0.7 β²")
+        .value("w", "", "-718.673", quarterCircle(20, 0.01).displacement("tip").uz());
+    Published.memory(formula, "quarter circle in 20 pieces, GJ = 400 EI")
+        .allowing(0.7 * turn * turn, "the error that is stated for straight pieces: 0.7 β²")
+        .value("w", "", "-6.29031", quarterCircle(20, 1000).displacement("tip").uz());
+  }
+
+  private static double rootMoment(Response response) {
+    return response.reaction("root").mx();
+  }
+
+  private static Response quarterCircle(int pieces, double torsionConstant) {
+    Stock stock = new Stocks(1, 0.4).with(new Stocks.Shape(1, 1, 1, torsionConstant));
+    double half = Math.sqrt(2);
+    Frame frame =
+        Frame.in(Plane.PLAN)
+            .support(Support.fixed("root"))
+            .node("root", new Point(2, 0, 0))
+            .node("tip", new Point(0, 2, 0))
+            .arc(new Arc("curve", "root", "tip", new Point(half, half, 0), pieces), stock)
+            .build();
+    return Solver.of(frame).solve(LoadCase.of("P", new Load.AtNode("tip", Wrench.force(0, 0, -1))));
   }
 }
