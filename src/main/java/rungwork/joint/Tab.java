@@ -204,6 +204,15 @@ public record Tab(String name, RatedMaterial material, Plate plate, Eye eye) imp
     return new BoxedTab(this, si("box along the pin", outside));
   }
 
+  /**
+   * This tab as the anchorage of a harness, by the limits of student-competition rules.
+   *
+   * @return what is asked besides
+   */
+  public Joint asHarnessTab() {
+    return new HarnessTab(this);
+  }
+
   @Override
   public List<Check> checks(FaceLoad load) {
     List<Check> checks = holeChecks(load);

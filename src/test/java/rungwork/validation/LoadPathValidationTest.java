@@ -1,7 +1,11 @@
 package rungwork.validation;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import rungwork.frame.Wrench;
+import rungwork.loadpath.Anchorages;
+import rungwork.loadpath.Anchorages.Pull;
+import rungwork.loadpath.Belts;
 import rungwork.loadpath.CornerForces;
 import rungwork.loadpath.Corners;
 
@@ -87,5 +91,60 @@ class LoadPathValidationTest {
             "N",
             "500",
             forces.on("inner pivot").get(0).wrench().fz());
+  }
+
+  @Test
+  void test_loads_on_belt_and_seat_anchorages() {
+    Published.read("49 CFR 571.210, S4.2.1 and S4.2.2", "test loads on belts")
+        .value("lap belt alone", "N", "22241", Pull.CFR_571.person().onLapAlone())
+        .value("lap belt of two", "N", "13345", Pull.CFR_571.person().hips())
+        .value("shoulder belt", "N", "13345", Pull.CFR_571.person().torso());
+    Anchorages lap = new Anchorages(List.of(Belts.lapOnly("driver", 500)));
+    Published hand =
+        Published.derived("equilibrium of the person, by hand", "lap belt at 45 degrees");
+    hand.value(
+            "lift on an anchorage, 5000 lb",
+            "kN",
+            "11.12",
+            lap.on("driver outer lap", Pull.CFR_571).wrench().fz() / 1e3)
+        .value(
+            "tension of the belt, 5000 lb",
+            "kN",
+            "15.73",
+            Belts.lapOnly("driver", 500).lap().tension(22241.1) / 1e3);
+    Anchorages three = new Anchorages(List.of(Belts.threePoints("driver", 500)));
+    // The loop holds the torso level; the diagonal leads back by 0.6 of its tension.
+    Published.derived("equilibrium of the person, by hand", "shoulder belt over a loop")
+        .value(
+            "tension of the shoulder belt, UN R14",
+            "kN",
+            "8.4375",
+            Belts.threePoints("driver", 500).shoulder().orElseThrow().tension(13.5))
+        .value(
+            "forward pull on the loop",
+            "kN",
+            "8.4375",
+            three.on("driver loop", Pull.UN_R14).wrench().fx() / 1e3)
+        .value(
+            "downward pull on the loop",
+            "kN",
+            "-8.4375",
+            three.on("driver loop", Pull.UN_R14).wrench().fz() / 1e3)
+        .value(
+            "lift on the shared buckle's anchorage",
+            "kN",
+            "13.5",
+            three.on("driver inner lap", Pull.UN_R14).wrench().fz() / 1e3);
+    Published.derived("moments about one mount at a time, by hand", "seat of 12 kg at 20 g")
+        .value(
+            "forward force on each of two mounts",
+            "N",
+            "1176.8",
+            lap.on("driver seat rear", Pull.CFR_571).wrench().fx())
+        .value(
+            "lift of the rear mount, 270 mm below",
+            "N",
+            "1588.7",
+            lap.on("driver seat rear", Pull.CFR_571).wrench().fz());
   }
 }
