@@ -54,10 +54,10 @@ public record Corner(String name, Hub hub, List<SuspensionMember> members) {
    */
   public CornerForces under(String loadCase, Wrench tyre) {
     Statics statics = statics(name, hub, members);
-    double[] forces = statics.solve(hub.onUpright(tyre));
     Wrench asked = hub.onUpright(tyre);
+    double[] forces = statics.solve(asked);
     double left = statics.largest(statics.onFrame(forces).plus(asked.times(-1)));
-    if (left > LEFT_OVER * statics.largest(asked)) {
+    if (left > LEFT_OVER * Math.max(statics.largest(asked), statics.given())) {
       throw new SolveException(
           "forces of corner " + name + " leave " + Scale.KN.show(left) + " of the load unbalanced");
     }
@@ -94,7 +94,7 @@ public record Corner(String name, Hub hub, List<SuspensionMember> members) {
   }
 
   List<Reaction> reactions() {
-    return members.stream().flatMap(member -> member.reactions().forces().stream()).toList();
+    return statics(name, hub, members).all();
   }
 
   SuspensionMember member(String member) {
@@ -157,19 +157,28 @@ public record Corner(String name, Hub hub, List<SuspensionMember> members) {
 
   private static void refuseStray(String corner, List<SuspensionMember> members) {
     for (SuspensionMember member : members) {
-      if (member instanceof SuspensionMember.Bar bar
-          && !bar.body().equals(SuspensionMember.UPRIGHT)
+      String body = heldBy(member);
+      if (!body.equals(SuspensionMember.UPRIGHT)
           && members.stream()
-              .noneMatch(m -> m.reactions().body().filter(bar.body()::equals).isPresent())) {
+              .noneMatch(m -> m.reactions().body().filter(body::equals).isPresent())) {
         throw new ModelException(
             "bar "
-                + bar.name()
+                + member.name()
                 + " of corner "
                 + corner
                 + " holds "
-                + bar.body()
+                + body
                 + ", which is neither the upright nor an arm");
       }
     }
+  }
+
+  private static String heldBy(SuspensionMember member) {
+    if (member instanceof SuspensionMember.Bar bar) {
+      return bar.body();
+    }
+    return member instanceof SuspensionMember.RollBarLink link
+        ? link.body()
+        : SuspensionMember.UPRIGHT;
   }
 }

@@ -4,10 +4,15 @@ import static rungwork.loadpath.Reaction.Ray.vector;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import rungwork.check.Check;
+import rungwork.check.DesignFactor;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
+import rungwork.frame.Point;
+import rungwork.frame.Stock;
 import rungwork.frame.Wrench;
 import rungwork.loadpath.SuspensionMember.Arm;
 import rungwork.loadpath.SuspensionMember.Bar;
@@ -18,6 +23,9 @@ import rungwork.vehicle.Mount;
 public final class CornerForces {
   /** A force below this part of the largest is rounding. */
   private static final double NOTHING = 1e-9;
+
+  /** Places nearer to each other are one [m]. */
+  private static final double ONE_PLACE = 1e-6;
 
   private final Corner corner;
   private final String loadCase;
@@ -71,7 +79,8 @@ public final class CornerForces {
    * @return tension positive [N]
    */
   public double along(String bar) {
-    if (!(corner.member(bar) instanceof Bar)) {
+    SuspensionMember member = corner.member(bar);
+    if (!(member instanceof Bar || member instanceof SuspensionMember.RollBarLink)) {
       throw new ModelException(
           bar + " of corner " + corner.name() + " is no bar; ask for its mounts");
     }
@@ -125,24 +134,75 @@ public final class CornerForces {
   }
 
   /**
-   * The largest bending moment that an arm has where a bar stands on it: the ball joint's force
-   * times its distance from there. The arm's own strength is not checked.
+   * The largest bending moment that an arm has where a bar stands on it: of the ball joint's force
+   * and of what stands farther out.
    *
    * @param arm its name
    * @return the moment [N·m]; 0 when no bar stands on it
    */
   public double bending(String arm) {
+    return cuts(arm).stream().mapToDouble(cut -> cut.moment().getNorm()).max().orElse(0);
+  }
+
+  /**
+   * The strength of a bar under its force, and of an arm where a bar stands on it.
+   *
+   * @param member its name
+   * @param stock what it is cut from; of an arm, what stands where the bar does
+   * @param design what its yield strength is divided by
+   * @return its checks
+   */
+  public List<Check> strength(String member, Stock stock, DesignFactor design) {
+    MemberStrength strength = new MemberStrength(member, loadCase, stock, design);
+    if (corner.member(member) instanceof Bar bar) {
+      return strength.bar(along(member), bar.mount().at().distance(bar.end()));
+    }
+    List<Check> checks = new ArrayList<>();
+    cuts(member)
+        .forEach(cut -> checks.add(strength.arm(cut.moment().getNorm(), Math.abs(cut.along()))));
+    return checks;
+  }
+
+  /** An arm cut beside each bar that stands on it, seen from its ball joint. */
+  private List<ArmCut> cuts(String arm) {
     if (!(corner.member(arm) instanceof Arm own)) {
       throw new ModelException(arm + " of corner " + corner.name() + " is no arm");
     }
     Vector3D ball = sum(r -> r.body().equals(SuspensionMember.UPRIGHT) && r.heldBy(arm) ? -1 : 0);
-    return corner.members().stream()
-        .filter(Bar.class::isInstance)
-        .map(Bar.class::cast)
-        .filter(bar -> bar.body().equals(arm))
-        .mapToDouble(bar -> vector(bar.end(), own.ball()).crossProduct(ball).getNorm())
-        .max()
-        .orElse(0);
+    List<ArmCut> cuts = new ArrayList<>();
+    for (SuspensionMember member : corner.members()) {
+      onArm(member, arm).ifPresent(at -> cuts.add(cut(own, at, ball)));
+    }
+    return cuts;
+  }
+
+  private ArmCut cut(Arm arm, Point at, Vector3D ball) {
+    Vector3D moment = vector(at, arm.ball()).crossProduct(ball);
+    Vector3D force = ball;
+    for (SuspensionMember member : corner.members()) {
+      Optional<Point> other = onArm(member, arm.name());
+      if (other.isPresent() && arm.fromAxis(other.get()) > arm.fromAxis(at) + ONE_PLACE) {
+        Vector3D push = sum(r -> r.member().equals(member.name()) ? 1 : 0);
+        moment = moment.add(vector(at, other.get()).crossProduct(push));
+        force = force.add(push);
+      }
+    }
+    Vector3D line = vector(at, arm.ball());
+    double length = line.getNorm();
+    return new ArmCut(moment, length < ONE_PLACE ? 0 : force.dotProduct(line) / length);
+  }
+
+  /** The moment at a cut of an arm [N·m] and the force along it [N]. */
+  private record ArmCut(Vector3D moment, double along) {}
+
+  /** Where a bar or a roll bar's link stands on an arm. */
+  private static Optional<Point> onArm(SuspensionMember member, String arm) {
+    if (member instanceof Bar bar && bar.body().equals(arm)) {
+      return Optional.of(bar.end());
+    }
+    return member instanceof SuspensionMember.RollBarLink link && link.body().equals(arm)
+        ? Optional.of(link.end())
+        : Optional.empty();
   }
 
   private Mount mount(String name) {

@@ -22,7 +22,7 @@ import rungwork.joint.Joint;
  */
 public record MountChain(String mount, Face face, List<Joint> parts) {
   private static final List<String> NOT_MADE =
-      List.of("strength of arms and links", "repeated load");
+      List.of("strength of arms and links not listed", "repeated load");
 
   private static final String WHOLE_LOAD = "every part carries the mount's whole load";
   private static final String FREE_JOINTS =

@@ -32,6 +32,9 @@ record Reaction(String member, String body, List<String> holders, Point at, Vect
     return holders.contains(holder);
   }
 
+  /** A force of stated size: what it does, and how large it is [N]. */
+  record Given(Reaction reaction, double force) {}
+
   /** A point and a direction. */
   record Ray(Point at, Vector3D along) {
     static Vector3D vector(Point from, Point to) {

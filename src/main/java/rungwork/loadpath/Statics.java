@@ -7,6 +7,7 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.linear.SingularValueDecomposition;
 import rungwork.frame.Point;
 import rungwork.frame.Wrench;
@@ -27,6 +28,7 @@ final class Statics {
   private static final double LARGEST = 1e4;
 
   private final List<Reaction> reactions;
+  private final List<Reaction.Given> given;
   private final List<String> bodies;
   private final Point about;
   private final double size;
@@ -34,11 +36,12 @@ final class Statics {
 
   Statics(List<SuspensionMember> members, Hub hub) {
     reactions = members.stream().flatMap(m -> m.reactions().forces().stream()).toList();
+    given = members.stream().flatMap(m -> m.reactions().given().stream()).toList();
     bodies = new ArrayList<>(List.of(SuspensionMember.UPRIGHT));
     members.forEach(member -> member.reactions().body().ifPresent(bodies::add));
     about = hub.centre();
     double radius = about.distance(hub.contact());
-    size = reactions.stream().mapToDouble(r -> r.at().distance(about)).reduce(radius, Math::max);
+    size = all().stream().mapToDouble(r -> r.at().distance(about)).reduce(radius, Math::max);
     parts = new SingularValueDecomposition(matrix());
   }
 
@@ -64,12 +67,36 @@ final class Statics {
     return magnification() > LARGEST;
   }
 
-  /** The forces that hold the upright against a wrench about the wheel's middle. */
+  /**
+   * The forces that hold the upright against a wrench about the wheel's middle, then those that
+   * were given.
+   */
   double[] solve(Wrench onUpright) {
-    double[] load = new double[equations()];
-    put(load, 0, onUpright.times(-1));
-    double[] all = parts.getSolver().solve(new ArrayRealVector(load)).toArray();
-    return Arrays.copyOf(all, reactions.size());
+    RealVector load = new ArrayRealVector(equations());
+    double[] upright = new double[equations()];
+    put(upright, 0, onUpright.times(-1));
+    load = load.add(new ArrayRealVector(upright));
+    for (Reaction.Given each : given) {
+      load = load.subtract(new ArrayRealVector(column(each.reaction())).mapMultiply(each.force()));
+    }
+    double[] found = parts.getSolver().solve(load).toArray();
+    double[] all = Arrays.copyOf(found, reactions.size() + given.size());
+    for (int i = 0; i < given.size(); i++) {
+      all[reactions.size() + i] = given.get(i).force();
+    }
+    return all;
+  }
+
+  /** The largest stated force [N]. */
+  double given() {
+    return given.stream().mapToDouble(each -> Math.abs(each.force())).max().orElse(0);
+  }
+
+  /** All reactions in the order of the forces: those found, then those given. */
+  List<Reaction> all() {
+    List<Reaction> all = new ArrayList<>(reactions);
+    given.forEach(each -> all.add(each.reaction()));
+    return all;
   }
 
   /** Fewer forces than equations leave columns of nothing, which show as a motion. */
@@ -155,8 +182,9 @@ final class Statics {
   /** The sum of all forces on the frame, about the wheel's middle. */
   Wrench onFrame(double[] forces) {
     Wrench sum = Wrench.ZERO;
+    List<Reaction> all = all();
     for (int i = 0; i < forces.length; i++) {
-      Reaction reaction = reactions.get(i);
+      Reaction reaction = all.get(i);
       if (!bodies.contains(reaction.holders().get(0))) {
         Vector3D f = reaction.along().scalarMultiply(-forces[i]);
         sum = sum.plus(Wrench.force(f.getX(), f.getY(), f.getZ()).moved(reaction.at(), about));

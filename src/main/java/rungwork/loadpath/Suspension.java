@@ -1,5 +1,6 @@
 package rungwork.loadpath;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +9,7 @@ import java.util.stream.Stream;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
 import rungwork.frame.Point;
+import rungwork.frame.Wrench;
 import rungwork.solve.AppliedWrench;
 import rungwork.vehicle.Axle;
 import rungwork.vehicle.Event;
@@ -29,11 +31,45 @@ public final class Suspension {
   private final Vehicle vehicle;
   private final Ladder ladder;
   private final Map<Wheel, Corner> corners;
+  private final List<BeamAxle> axles;
 
-  private Suspension(Vehicle vehicle, Ladder ladder, Map<Wheel, Corner> corners) {
+  private Suspension(
+      Vehicle vehicle, Ladder ladder, Map<Wheel, Corner> corners, List<BeamAxle> axles) {
     this.vehicle = vehicle;
     this.ladder = ladder;
     this.corners = corners;
+    this.axles = List.copyOf(axles);
+  }
+
+  /**
+   * The same suspension with an axle that joins two of its wheels.
+   *
+   * @param axle the axle, its wheels where the vehicle has two without a corner
+   * @return the suspension
+   */
+  public Suspension with(BeamAxle axle) {
+    for (Hub hub : List.of(axle.left(), axle.right())) {
+      Wheel wheel = wheelAt("axle " + axle.name(), hub.contact(), vehicle);
+      if (corners.containsKey(wheel) || axleAt(wheel.contact()).isPresent()) {
+        throw new ModelException(
+            "axle " + axle.name() + " hangs on a wheel that has a corner or an axle already");
+      }
+    }
+    axle.corner().mounts().forEach(mount -> refuseElsewhere(axle.corner(), mount, ladder));
+    List<BeamAxle> more = new ArrayList<>(axles);
+    more.add(axle);
+    return new Suspension(vehicle, ladder, corners, more);
+  }
+
+  /** The axle that a wheel belongs to. */
+  private Optional<BeamAxle> axleAt(Point contact) {
+    return axles.stream()
+        .filter(axle -> isAt(axle.left(), contact) || isAt(axle.right(), contact))
+        .findFirst();
+  }
+
+  private static boolean isAt(Hub hub, Point contact) {
+    return hub.contact().distance(contact) < SuspensionMember.ONE_POINT;
   }
 
   /**
@@ -47,13 +83,15 @@ public final class Suspension {
   public static Suspension of(Vehicle vehicle, Ladder ladder, List<Corner> corners) {
     Map<Wheel, Corner> hung = new LinkedHashMap<>();
     for (Corner corner : corners) {
-      if (hung.putIfAbsent(wheelOf(corner, vehicle), corner) != null) {
+      String what = "corner " + corner.name();
+      Wheel wheel = wheelAt(what, corner.hub().contact(), vehicle);
+      if (hung.putIfAbsent(wheel, corner) != null) {
         throw new ModelException(
             "corner " + corner.name() + " hangs on a wheel that has one already");
       }
       corner.mounts().forEach(mount -> refuseElsewhere(corner, mount, ladder));
     }
-    return new Suspension(vehicle, ladder, hung);
+    return new Suspension(vehicle, ladder, hung, List.of());
   }
 
   /**
@@ -71,6 +109,25 @@ public final class Suspension {
       throw new ModelException("the " + wheel.name() + " has no corner; give the suspension one");
     }
     return corner.under(wheelCase.name(), wheelCase.ground().on(vehicle, ladder, wheel));
+  }
+
+  /**
+   * The forces of an axle that joins two wheels.
+   *
+   * @param axle the axle, one of this suspension's
+   * @param wheelCase what the ground does to each of its wheels
+   * @return the forces
+   */
+  public CornerForces under(BeamAxle axle, WheelCase wheelCase) {
+    return axle.under(
+        wheelCase.name(),
+        ground(axle, axle.left(), wheelCase),
+        ground(axle, axle.right(), wheelCase));
+  }
+
+  private Wrench ground(BeamAxle axle, Hub hub, WheelCase wheelCase) {
+    Wheel wheel = wheelAt("axle " + axle.name(), hub.contact(), vehicle);
+    return wheelCase.ground().on(vehicle, ladder, wheel);
   }
 
   /**
@@ -93,19 +150,25 @@ public final class Suspension {
             .findFirst();
     return corner
         .map(links -> links.under(event.name(), push.wrench()).onFrame().stream())
+        .or(() -> axleAt(push.at()).map(axle -> spread(event, push, axle)))
         .orElse(Stream.of(push));
   }
 
-  private static Wheel wheelOf(Corner corner, Vehicle vehicle) {
-    Point contact = corner.hub().contact();
+  /** One wheel's push alone: statics is linear, so that both add up to what both do together. */
+  private static Stream<AppliedWrench> spread(Event event, AppliedWrench push, BeamAxle axle) {
+    Wrench left = isAt(axle.left(), push.at()) ? push.wrench() : Wrench.ZERO;
+    Wrench right = isAt(axle.left(), push.at()) ? Wrench.ZERO : push.wrench();
+    return axle.under(event.name(), left, right).onFrame().stream();
+  }
+
+  private static Wheel wheelAt(String what, Point contact, Vehicle vehicle) {
     return vehicle.wheels().stream()
         .filter(wheel -> wheel.contact().distance(contact) < SuspensionMember.ONE_POINT)
         .findFirst()
         .orElseThrow(
             () ->
                 new ModelException(
-                    "corner "
-                        + corner.name()
+                    what
                         + " touches the ground at "
                         + show(contact)
                         + ", where vehicle "

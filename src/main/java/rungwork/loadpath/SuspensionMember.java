@@ -1,13 +1,18 @@
 package rungwork.loadpath;
 
+import static rungwork.quantity.Quantities.si;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Force;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
 import rungwork.frame.Point;
+import rungwork.loadpath.Reaction.Given;
 import rungwork.loadpath.Reaction.Ray;
 import rungwork.vehicle.Mount;
 
@@ -47,14 +52,25 @@ public sealed interface SuspensionMember {
   final class Reactions {
     private final List<Reaction> forces;
     private final Optional<String> body;
+    private final Optional<Given> given;
 
-    private Reactions(List<Reaction> forces, Optional<String> body) {
+    private Reactions(List<Reaction> forces, Optional<String> body, Optional<Given> given) {
       this.forces = List.copyOf(forces);
       this.body = body;
+      this.given = given;
+    }
+
+    private Reactions(List<Reaction> forces, Optional<String> body) {
+      this(forces, body, Optional.empty());
     }
 
     List<Reaction> forces() {
       return forces;
+    }
+
+    /** A force of stated size. */
+    Optional<Given> given() {
+      return given;
     }
 
     Optional<String> body() {
@@ -105,6 +121,63 @@ public sealed interface SuspensionMember {
   }
 
   /**
+   * The link of a roll bar: a bar whose force is stated, because it follows from the bar's twist
+   * and not from equilibrium. The other wheel's link has the opposite force; the bar's bush on the
+   * frame is taken at the link's upper end.
+   *
+   * @param name unique in its corner
+   * @param mount where its upper end pushes the frame
+   * @param end its lower end
+   * @param body what its lower end holds: {@value #UPRIGHT}, or an arm's name
+   * @param tension stated force, tension positive [N]
+   */
+  record RollBarLink(String name, Mount mount, Point end, String body, double tension)
+      implements SuspensionMember {
+    /** Refuses a link of no length. */
+    public RollBarLink {
+      name = Guard.name("roll bar link", name);
+      body = Guard.name("body that roll bar link " + name + " holds", body);
+      Guard.finite("tension of roll bar link " + name, tension);
+      refuseOnePoint("roll bar link " + name, mount.at(), end);
+    }
+
+    /**
+     * A link that pulls or pushes an arm.
+     *
+     * @param name unique in its corner
+     * @param mount where its upper end pushes the frame
+     * @param end its lower end, on the arm
+     * @param arm the arm's name
+     * @return the link, without a force yet
+     */
+    public static RollBarLink onArm(String name, Mount mount, Point end, String arm) {
+      return new RollBarLink(name, mount, end, arm, 0);
+    }
+
+    /**
+     * The same link with a force.
+     *
+     * @param force tension positive
+     * @return the link
+     */
+    public RollBarLink pulling(Quantity<Force> force) {
+      return new RollBarLink(name, mount, end, body, si("tension of a roll bar link", force));
+    }
+
+    @Override
+    public List<Mount> mounts() {
+      return List.of(mount);
+    }
+
+    @Override
+    public Reactions reactions() {
+      Vector3D pull = Ray.vector(end, mount.at()).normalize();
+      Reaction force = Reaction.between(name, body, mount.name(), new Ray(mount.at(), pull));
+      return new Reactions(List.of(), Optional.empty(), Optional.of(new Given(force, tension)));
+    }
+  }
+
+  /**
    * A rigid arm that turns on two pivots and holds the upright by a ball joint; bars may stand on
    * it.
    *
@@ -118,6 +191,12 @@ public sealed interface SuspensionMember {
     public Arm {
       name = Guard.name("arm", name);
       refuseOnePoint("arm " + name, first.at(), second.at());
+    }
+
+    /** How far a point stands off the axis of the pivots [m]. */
+    double fromAxis(Point point) {
+      Vector3D axis = Ray.vector(first.at(), second.at()).normalize();
+      return axis.crossProduct(Ray.vector(first.at(), point)).getNorm();
     }
 
     @Override

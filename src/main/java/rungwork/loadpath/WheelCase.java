@@ -1,6 +1,10 @@
 package rungwork.loadpath;
 
+import static rungwork.quantity.Quantities.si;
+
 import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.Pressure;
 import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
@@ -106,6 +110,27 @@ public record WheelCase(String name, String source, List<String> assumptions, Gr
           double axle = vehicle.axleLoads().get(wheel.axle());
           double rollOver = vehicle.track(wheel.axle()) / (2 * vehicle.centreOfMass().z());
           return Wrench.force(0, -wheel.side().sign() * factor * rollOver * axle, axle);
+        });
+  }
+
+  /**
+   * Steering to the left while standing: the tyre's patch is turned on the ground, M = μ/3·√(F³/p)
+   * (after Gough, as handbooks of steering restate it; from memory).
+   *
+   * @param friction between tyre and ground, about 0.7 to 1
+   * @param inflation the tyre's pressure
+   * @return the case
+   */
+  public static WheelCase parking(double friction, Quantity<Pressure> inflation) {
+    Guard.positive("friction of a parking tyre", friction, Scale.NUMBER);
+    double p = Guard.positive("tyre pressure", si("tyre pressure", inflation), Scale.MPA);
+    return new WheelCase(
+        "parking",
+        "M = μ/3·√(F³/p), after Gough; from memory",
+        List.of("the wheel stands under its standing load and is turned without rolling"),
+        (vehicle, ladder, wheel) -> {
+          double load = vehicle.wheelLoads().get(wheel);
+          return new Wrench(0, 0, load, 0, 0, -friction / 3 * Math.sqrt(Math.pow(load, 3) / p));
         });
   }
 

@@ -28,18 +28,22 @@
  * was not checked stands beside the order.
  *
  * <p><b>Left out:</b> movement of the suspension under load, resistance of rubber bushes to
- * turning, roll bars, toe and camber of a wheel braked inboard, an axle that joins two wheels, the
- * strength of arms and links, brackets on two faces of a tube, braces between mounts, belt
- * anchorages, repeated load.
+ * turning, toe and camber of a wheel braked inboard, welds and ends of arms and links, the
+ * stiffness of mounts (an input where a brace shares with them), friction of belts, repeated load.
  *
  * <p>Reading order: {@link rungwork.loadpath.SuspensionMember}, {@link rungwork.loadpath.Hub},
- * {@link rungwork.loadpath.Corner}, {@link rungwork.loadpath.CornerForces}, {@link
- * rungwork.loadpath.MountForce}; {@link rungwork.loadpath.WheelCase}, {@link
- * rungwork.loadpath.Suspension}; {@link rungwork.loadpath.Face}, {@link
- * rungwork.loadpath.MountChain}, {@link rungwork.loadpath.ChainSheet}. Inside, a {@code Reaction}
- * is a force of unknown size on a known line, and {@code Statics} finds them all.
+ * {@link rungwork.loadpath.Corner}, {@link rungwork.loadpath.BeamAxle}, {@link
+ * rungwork.loadpath.CornerForces}, {@link rungwork.loadpath.MountForce}; {@link
+ * rungwork.loadpath.WheelCase}, {@link rungwork.loadpath.Suspension}; {@link
+ * rungwork.loadpath.Face}, {@link rungwork.loadpath.MountChain}, {@link
+ * rungwork.loadpath.ChainSheet}; {@link rungwork.loadpath.SteeringGear}, {@link
+ * rungwork.loadpath.Brace}; {@link rungwork.loadpath.Seating}, {@link
+ * rungwork.loadpath.Anchorages}. Inside, a {@code Reaction} is a force of unknown size on a known
+ * line, {@code Statics} finds them all, {@code MemberStrength} asks bars and arms.
  *
- * <p>Sources: equilibrium of rigid bodies; the least resisted motion by virtual work.
+ * <p>Sources: equilibrium of rigid bodies; the least resisted motion by virtual work; 49 CFR
+ * 571.207 and 571.210, UN Regulation 14 (test loads of anchorages); EN 1993-1-1:2005, 6.3.1
+ * (buckling of bars); Gough (a tyre turned while parked).
  *
  * <p>This room must not know impact.
  */

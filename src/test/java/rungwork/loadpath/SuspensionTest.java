@@ -6,10 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static rungwork.quantity.Quantities.MPa;
 import static rungwork.quantity.Quantities.g;
 import static rungwork.quantity.Quantities.kg;
 import static rungwork.quantity.Quantities.mm;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -239,5 +241,97 @@ class SuspensionTest {
 
   private static String refusal(Runnable making) {
     return assertThrows(ModelException.class, making::run).getMessage();
+  }
+
+  private static final List<String> AXLE_BARS =
+      List.of("left link", "right link", "upper link", "rod", "left spring", "right spring");
+
+  /** Where the bars of an axle start, and where they end on it [mm]. */
+  private static final double[][] AXLE_FROM = {
+    {-1500, 350, 200}, {-1500, -350, 200}, {-1600, 300, 400},
+    {-2000, 350, 300}, {-2000, 350, 700}, {-2000, -350, 700}
+  };
+
+  private static final double[][] AXLE_TO = {
+    {-2000, 350, 200}, {-2000, -350, 200}, {-2000, 300, 400},
+    {-2000, -350, 300}, {-2000, 350, 300}, {-2000, -350, 300}
+  };
+
+  private static Point axlePoint(double[] p) {
+    return Corners.at(p[0], p[1], p[2]);
+  }
+
+  private static Ladder ladderOfAxle() {
+    Stock tube = new Stock(Section.rectangularTube(mm(80), mm(40), mm(3)), Parts.S355);
+    var parts =
+        Ladder.named("test")
+            .level(mm(300))
+            .rails(mm(400), mm(-2300), mm(700), tube)
+            .crossmember("front", mm(300), tube)
+            .crossmember("rear", mm(-2200), tube)
+            .mount("front left mount", Side.LEFT, Corners.at(0, 400, 170))
+            .mount("front right mount", Side.RIGHT, Corners.at(0, -400, 170));
+    for (int i = 0; i < AXLE_BARS.size(); i++) {
+      Side side = AXLE_FROM[i][1] > 0 ? Side.LEFT : Side.RIGHT;
+      parts.mount(AXLE_BARS.get(i) + " mount", side, axlePoint(AXLE_FROM[i]));
+    }
+    return parts.build();
+  }
+
+  @Test
+  void an_axle_that_joins_two_wheels_does_the_same_to_the_vehicle_as_a_whole() {
+    Ladder ladder = ladderOfAxle();
+    Vehicle vehicle =
+        Vehicle.named("test")
+            .wheelbase(mm(2000))
+            .track(mm(1200), mm(1200))
+            .frontRollShare(0.5)
+            .wheel(Axle.FRONT, Side.LEFT, "front left mount")
+            .wheel(Axle.FRONT, Side.RIGHT, "front right mount")
+            .wheel(Axle.REAR, Side.LEFT, "left spring mount")
+            .wheel(Axle.REAR, Side.RIGHT, "right spring mount")
+            .mass("ahead", kg(300), Corners.at(-200, 0, 450), "front left", "front right")
+            .mass("behind", kg(300), Corners.at(-1800, 0, 450), "rear left", "rear right")
+            .build();
+    List<SuspensionMember> bars = new ArrayList<>();
+    for (int i = 0; i < AXLE_BARS.size(); i++) {
+      String name = AXLE_BARS.get(i) + " mount";
+      Mount at =
+          ladder.mounts().stream().filter(m -> m.name().equals(name)).findFirst().orElseThrow();
+      bars.add(Bar.toUpright(AXLE_BARS.get(i), at, axlePoint(AXLE_TO[i])));
+    }
+    BeamAxle axle =
+        new BeamAxle(
+            "rear axle",
+            Hub.brakedInWheel(Corners.at(-2000, 600, 270), Corners.at(-2000, 600, 0)),
+            Hub.brakedInWheel(Corners.at(-2000, -600, 270), Corners.at(-2000, -600, 0)),
+            bars);
+    Suspension hung = Suspension.of(vehicle, ladder, List.of()).with(axle);
+    for (Event event : driving()) {
+      Wrench before = total(event.scene().on(vehicle, ladder));
+      Wrench after = total(hung.through(event).scene().on(vehicle, ladder));
+      assertEquals(before.fz(), after.fz(), NEWTON, event.name());
+      assertEquals(before.fx(), after.fx(), NEWTON, event.name());
+      assertEquals(before.fy(), after.fy(), NEWTON, event.name());
+      assertEquals(before.mx(), after.mx(), NEWTON, event.name());
+      assertEquals(before.my(), after.my(), NEWTON, event.name());
+      assertEquals(before.mz(), after.mz(), NEWTON, event.name());
+    }
+    CornerForces standing = hung.under(axle, WheelCase.of(Event.standing()));
+    double load = vehicle.wheelLoads().get(vehicle.wheel(Axle.REAR, Side.LEFT));
+    assertEquals(-load, standing.along("left spring"), NEWTON);
+    assertEquals(
+        "axle rear axle hangs on a wheel that has a corner or an axle already",
+        assertThrows(ModelException.class, () -> hung.with(axle)).getMessage());
+  }
+
+  @Test
+  void a_tyre_turned_while_parked_twists_its_upright_by_the_printed_formula() {
+    // μ/3·√(F³/p): 0.7 at 0.2 MPa.
+    Wrench parked = ground(WheelCase.parking(0.7, MPa(0.2)), Axle.FRONT, Side.LEFT);
+    double load = standing(Axle.FRONT, Side.LEFT);
+    assertEquals(-0.7 / 3 * Math.sqrt(load * load * load / 2e5), parked.mz(), 1e-9);
+    assertEquals(load, parked.fz(), NEWTON);
+    assertNotEquals(0, CORNER.under("parking", parked).along("tie rod"));
   }
 }
