@@ -3,6 +3,7 @@ package rungwork.impact;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import rungwork.check.Caution;
 import rungwork.frame.Load;
 import rungwork.frame.Wrench;
@@ -194,6 +195,45 @@ public record Ride(Occupant occupant, double speed, List<Pulse> pulses, List<Run
     return over(
         Kind.ACCELERATION,
         run -> BeltFormulas.BEST_CASE.with(speed, run.vehicleWay(), run.excursion()).result());
+  }
+
+  /**
+   * What a regulation prints, as context only.
+   *
+   * @param what of what
+   * @param kind what it measures
+   * @param value [SI unit of the kind]
+   * @param source regulation and how it reached this project
+   */
+  public record Published(String what, Kind kind, double value, String source) {}
+
+  /**
+   * Limits and test pulses of instrumented dummies and seats. This calculation cannot claim them.
+   *
+   * @return as printed
+   */
+  public static List<Published> publishedLimits() {
+    return Stream.concat(PublishedFigures.DUMMY.stream(), PublishedFigures.SEAT_TEST.stream())
+        .toList();
+  }
+
+  /**
+   * Static test loads of anchorages. Passing one is not adequacy in a harder hit: the larger of both
+   * demands counts.
+   *
+   * @return as printed
+   */
+  public static List<Published> publishedTestLoads() {
+    return PublishedFigures.ANCHORAGES;
+  }
+
+  /**
+   * Static ultimate loads of heavy items near people, such as a motor.
+   *
+   * @return as printed
+   */
+  public static List<Published> publishedItemLoads() {
+    return PublishedFigures.HEAVY_ITEMS;
   }
 
   /** How a clearance compares with the excursion. */

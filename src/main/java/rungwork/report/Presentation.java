@@ -6,6 +6,12 @@ import java.util.function.BiFunction;
 import rungwork.check.Caution;
 import rungwork.check.Check;
 import rungwork.check.CheckSheet;
+import rungwork.impact.Crash;
+import rungwork.impact.CrushTube;
+import rungwork.impact.Pulse;
+import rungwork.impact.Ride;
+import rungwork.impact.RigidOrCrush;
+import rungwork.impact.Scene;
 import rungwork.loadpath.ChainSheet;
 import rungwork.loadpath.CornerForces;
 import rungwork.loadpath.MountChain;
@@ -71,6 +77,12 @@ public record Presentation<T>(Class<T> type, BiFunction<T, Units, Page> maker) {
         new Presentation<>(Comparison.class, ComparisonPage::of),
         new Presentation<>(Choice.class, ComparisonPage::of),
         new Presentation<>(Shortlist.class, ShortlistPage::of),
+        new Presentation<>(Scene.class, ScenePage::of),
+        new Presentation<>(Pulse.class, PulsePage::of),
+        new Presentation<>(CrushTube.class, CrushTubePage::of),
+        new Presentation<>(Crash.class, CrashPage::of),
+        new Presentation<>(Ride.class, RidePage::of),
+        new Presentation<>(RigidOrCrush.class, RigidOrCrushPage::of),
         new Presentation<>(Table.class, (table, units) -> TablePage.of(table)),
         new Presentation<>(Caution.class, (caution, units) -> caution(caution)));
   }
