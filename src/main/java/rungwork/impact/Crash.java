@@ -172,6 +172,21 @@ public record Crash(
   }
 
   /**
+   * Speed apart over speed together.
+   *
+   * @return e [1]
+   */
+  public double restitution() {
+    double[] own = body("body").speeds();
+    double other = 0;
+    if (model.other().isPresent()) {
+      double[] speeds = body("other vehicle").speeds();
+      other = speeds[speeds.length - 1];
+    }
+    return (other - own[own.length - 1]) / model.speed();
+  }
+
+  /**
    * How far the vehicle's front was shortened at most.
    *
    * @return [m]

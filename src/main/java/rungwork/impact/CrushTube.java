@@ -42,7 +42,8 @@ public record CrushTube(
     RatedMaterial material,
     Trigger trigger,
     Range offset,
-    double speed) {
+    double speed)
+    implements CrushElement {
 
   /** The part of its length over which folds can pack: common practice, no source. */
   private static final Range STROKE = new Range(Kind.RATIO, 0.70, 0.75);
@@ -167,6 +168,7 @@ public record CrushTube(
    * @param hit the closing speed
    * @return the tube
    */
+  @Override
   public CrushTube hitAt(Quantity<Speed> hit) {
     return with(length, trigger, offset, si("speed of the hit", hit));
   }
@@ -205,6 +207,7 @@ public record CrushTube(
    *
    * @return [kg]
    */
+  @Override
   public double mass() {
     return section().properties().area() * length * material.elasticity().density();
   }
@@ -214,7 +217,8 @@ public record CrushTube(
   }
 
   /**
-   * The mean force over many folds: published formulas at both strengths, and ±20 % scatter.
+   * The mean force over many folds: the published formulas at both strengths, with ±20 % scatter
+   * about the one with the effective length of a fold.
    *
    * @return Pm [N]
    */
@@ -228,6 +232,7 @@ public record CrushTube(
    *
    * @return at both strengths [N]
    */
+  @Override
   public Range foldingPeak() {
     return new Range(Kind.FORCE, at(Strength.LOW).foldingPeak(), at(Strength.HIGH).foldingPeak());
   }
@@ -300,6 +305,7 @@ public record CrushTube(
    * @param units the reader's units
    * @return the reason; nothing when trigger, column and hinge allow it
    */
+  @Override
   public Optional<String> noStableFolding(Units units) {
     if (trigger == Trigger.NONE) {
       return Optional.of(
@@ -331,6 +337,7 @@ public record CrushTube(
    * @param strength low or high
    * @return the curve
    */
+  @Override
   public CrushCurve curve(Strength strength) {
     noStableFolding(Units.METRIC)
         .ifPresent(
@@ -340,13 +347,13 @@ public record CrushTube(
     TubeStrength at = at(strength);
     double mean = strength == Strength.LOW ? at.leastMean() : at.mostMean();
     double stroke = strength == Strength.LOW ? stroke().low() : stroke().high();
-    double solid = 3 * section().properties().area() * material.strength().ultimate();
+    double solid = 10 * section().properties().area() * material.strength().ultimate();
     return new CrushCurve(
         name,
         List.of(
             new CrushCurve.Point(0, 0, ""),
             new CrushCurve.Point(0.02 * length, mean, "folds"),
-            new CrushCurve.Point(stroke, mean * 1.001, "used up"),
+            new CrushCurve.Point(stroke, mean * 1.001, USED_UP),
             new CrushCurve.Point(stroke + 0.03 * length, Math.max(2 * mean, solid), "solid")),
         Math.max(2 * mean, solid) / (0.02 * length));
   }
@@ -367,6 +374,7 @@ public record CrushTube(
    *
    * @return sentences; none when it is inside
    */
+  @Override
   public List<String> outsideTests() {
     List<String> lines = new ArrayList<>();
     double ratio = (width - wall) / wall;
@@ -396,12 +404,13 @@ public record CrushTube(
    * @param units the reader's units
    * @return sentences
    */
+  @Override
   public List<String> assumptions(Units units) {
     List<String> lines = new ArrayList<>();
     lines.add(
-        "Low strength: minimum yield beside welds and minimum ultimate strength, wall 10 % thin, the lowest formula less 20 %.");
+        "Low strength: minimum yield beside welds and minimum ultimate strength, wall 10 % thin, the lowest of the published formulas (that with the effective length less 20 %).");
     lines.add(
-        "High strength: 1.4 times minimum yield and 1.3 times minimum ultimate strength (AISC 341-16, second-hand), wall 10 % thick, the highest formula and 20 % more.");
+        "High strength: 1.4 times minimum yield and 1.3 times minimum ultimate strength (AISC 341-16, second-hand), wall 10 % thick, the highest of them (that with the effective length and 20 % more).");
     lines.add(
         speed > 0
             ? "Strain rate by Cowper and Symonds at "

@@ -22,6 +22,9 @@ import rungwork.quantity.Units;
 public record Range(Kind kind, double low, double high) {
   private static final int DIGITS = 3;
 
+  /** Ends that differ by less than this part are one number: rounding of double numbers. */
+  private static final double ROUNDING = 1e-12;
+
   /** Refuses ends that are not finite or stand the wrong way round. */
   public Range {
     Guard.finite("low end of a " + kind.noun(), low);
@@ -131,7 +134,7 @@ public record Range(Kind kind, double low, double high) {
    * @return true when both ends are the same
    */
   public boolean exact() {
-    return low == high;
+    return high - low <= ROUNDING * Math.abs(high);
   }
 
   /**

@@ -116,10 +116,11 @@ public record Ride(Occupant occupant, double speed, List<Pulse> pulses, List<Run
       return highest(series.ways);
     }
 
-    /** The work that the belt does over the vehicle's own way, for each kilogram [J/kg]. */
+    /** The work that the belt does while the vehicle goes forward, for each kilogram [J/kg]. */
     double riddenDown() {
+      double farthest = vehicleWay();
       double work = 0;
-      for (int i = 1; i < series.times.length; i++) {
+      for (int i = 1; i < series.times.length && series.ways[i - 1] < farthest; i++) {
         double step = series.ways[i] - series.ways[i - 1];
         work += step * (series.person[i] + series.person[i - 1]) / 2;
       }
@@ -218,8 +219,8 @@ public record Ride(Occupant occupant, double speed, List<Pulse> pulses, List<Run
   }
 
   /**
-   * Static test loads of anchorages. Passing one is not adequacy in a harder hit: the larger of both
-   * demands counts.
+   * Static test loads of anchorages. Passing one is not adequacy in a harder hit: the larger of
+   * both demands counts.
    *
    * @return as printed
    */

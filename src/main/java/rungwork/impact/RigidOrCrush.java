@@ -63,10 +63,10 @@ public record RigidOrCrush(
    * What stands in front of the frame.
    *
    * @param name what the reader calls it
-   * @param tube what crushes; nothing for the bare frame
-   * @param places middles of the tubes across the vehicle [m], to the left
+   * @param element what crushes; nothing for the bare frame
+   * @param places middles of the elements across the vehicle [m], to the left
    */
-  public record Design(String name, Optional<CrushTube> tube, List<Double> places) {
+  public record Design(String name, Optional<CrushElement> element, List<Double> places) {
     /** Copies the places. */
     public Design {
       name = Guard.name("design", name);
@@ -84,37 +84,38 @@ public record RigidOrCrush(
     }
 
     /**
-     * A tube in front of the frame.
+     * An element in front of the frame.
      *
      * @param name what the reader calls the design
-     * @param tube the tube
+     * @param element what crushes
      * @param place its middle across the vehicle, to the left
      * @return the design
      */
-    public static Design with(String name, CrushTube tube, Quantity<Length> place) {
-      return new Design(name, Optional.of(tube), List.of(si("place of " + tube.name(), place)));
+    public static Design with(String name, CrushElement element, Quantity<Length> place) {
+      return new Design(
+          name, Optional.of(element), List.of(si("place of " + element.name(), place)));
     }
 
     /**
-     * The same design with one more such tube.
+     * The same design with one more such element.
      *
      * @param place its middle across the vehicle, to the left
      * @return the design
      */
     public Design and(Quantity<Length> place) {
       List<Double> more = new ArrayList<>(places);
-      more.add(si("place of a tube of " + name, place));
-      return new Design(name, tube, more);
+      more.add(si("place of an element of " + name, place));
+      return new Design(name, element, more);
     }
 
     /**
-     * How many of its tubes stand in the way of what is hit.
+     * How many of its elements stand in the way of what is hit.
      *
      * @param obstacle what is hit
      * @return from none to all
      */
     public int met(Obstacle obstacle) {
-      double half = tube.map(CrushTube::width).orElse(0.0) / 2;
+      double half = element.map(CrushElement::width).orElse(0.0) / 2;
       return (int) places.stream().filter(at -> obstacle.meets(at - half, at + half)).count();
     }
 
@@ -124,7 +125,7 @@ public record RigidOrCrush(
      * @return [kg]
      */
     public double mass() {
-      return tube.map(CrushTube::mass).orElse(0.0) * places.size();
+      return element.map(CrushElement::mass).orElse(0.0) * places.size();
     }
   }
 
@@ -179,13 +180,22 @@ public record RigidOrCrush(
      */
     public List<String> remarks(Units units) {
       Set<String> lines = new LinkedHashSet<>();
-      if (design.tube().isPresent() && design.met(scene.obstacle()) == 0) {
+      if (design.element().isPresent() && design.met(scene.obstacle()) == 0) {
         String hit = scene.obstacle().words(units);
-        lines.add("None of its tubes meets " + hit + ": they do nothing in this hit.");
+        lines.add("None of its elements meets " + hit + ": they do nothing in this hit.");
       }
-      design.tube().ifPresent(tube -> lines.addAll(tube.outsideTests()));
+      design.element().ifPresent(one -> lines.addAll(one.outsideTests()));
       usedUp().ifPresent(lines::add);
       crashes.forEach(crash -> lines.addAll(crash.marks(units)));
+      Range back = over(Kind.RATIO, Crash::restitution);
+      if (back.high() > scene.restitution().high()) {
+        lines.add(
+            "It comes off at "
+                + back
+                + " of the closing speed, more than the scene's "
+                + scene.restitution()
+                + ": its curves give back too much; let them unload more steeply.");
+      }
       return List.copyOf(lines);
     }
 
@@ -193,7 +203,7 @@ public record RigidOrCrush(
       long used =
           crashes.stream()
               .flatMap(crash -> crash.events().stream())
-              .filter(event -> event.label().endsWith(": used up"))
+              .filter(event -> event.label().endsWith(": " + CrushElement.USED_UP))
               .count();
       return used == 0
           ? Optional.empty()
@@ -338,11 +348,7 @@ public record RigidOrCrush(
 
   private Outcome outcome(Design design) {
     int met = design.met(scene.obstacle());
-    Optional<CrushTube> tube =
-        design
-            .tube()
-            .filter(one -> met > 0)
-            .map(one -> one.hitAt(kmh(scene.closing().high() * 3.6)));
+    Optional<CrushElement> tube = design.element().filter(one -> met > 0).map(one -> hit(one));
     List<Crash> crashes = new ArrayList<>();
     for (CrashModel model : models(design, tube, met)) {
       crashes.add(model.run());
@@ -352,7 +358,7 @@ public record RigidOrCrush(
     return new Outcome(design, crashes, ride, scene, behindOverFront(tube, met));
   }
 
-  private Range behindOverFront(Optional<CrushTube> tube, int met) {
+  private Range behindOverFront(Optional<CrushElement> tube, int met) {
     Range yield = rails.firstYield();
     return tube.map(
             one ->
@@ -362,7 +368,7 @@ public record RigidOrCrush(
         .orElse(Range.exactly(Kind.RATIO, 0));
   }
 
-  private List<CrashModel> models(Design design, Optional<CrushTube> tube, int met) {
+  private List<CrashModel> models(Design design, Optional<CrushElement> tube, int met) {
     Set<CrashModel> models = new LinkedHashSet<>();
     for (double speed : ends(scene.closing())) {
       for (double mass : ends(scene.mass())) {
@@ -385,9 +391,9 @@ public record RigidOrCrush(
     return List.copyOf(models);
   }
 
-  private static List<CrushCurve> both(CrushTube tube, int met) {
+  private static List<CrushCurve> both(CrushElement element, int met) {
     return Stream.of(CrushTube.Strength.LOW, CrushTube.Strength.HIGH)
-        .map(strength -> tube.curve(strength).times(met))
+        .map(strength -> element.curve(strength).times(met))
         .toList();
   }
 
@@ -458,7 +464,7 @@ public record RigidOrCrush(
   public List<String> assumptions(Units units) {
     Set<String> lines = new LinkedHashSet<>();
     for (Outcome outcome : outcomes) {
-      outcome.design().tube().ifPresent(tube -> lines.addAll(hit(tube).assumptions(units)));
+      outcome.design().element().ifPresent(tube -> lines.addAll(hit(tube).assumptions(units)));
       lines.addAll(outcome.crashes().get(0).assumptions());
       lines.addAll(outcome.ride().assumptions());
     }
@@ -468,7 +474,7 @@ public record RigidOrCrush(
     return List.copyOf(lines);
   }
 
-  private CrushTube hit(CrushTube tube) {
-    return tube.hitAt(kmh(scene.closing().high() * 3.6));
+  private CrushElement hit(CrushElement element) {
+    return element.hitAt(kmh(scene.closing().high() * 3.6));
   }
 }

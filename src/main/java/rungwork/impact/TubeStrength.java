@@ -1,8 +1,8 @@
 package rungwork.impact;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import rungwork.check.Column;
 import rungwork.check.ColumnCurve;
 import rungwork.check.Step;
@@ -17,7 +17,7 @@ import rungwork.section.Properties;
  * @param yield fy for what begins first [Pa]
  * @param wall t [m]
  * @param offset of the force [m]
- * @param scatter on the least and the most of the formulas [1]
+ * @param scatter of tests about the formula with the effective length [1]
  * @param flow the steps to σ₀, last
  */
 record TubeStrength(
@@ -91,33 +91,34 @@ record TubeStrength(
     return tube.width() - wall;
   }
 
-  private List<Step> means() {
-    double flowStress = flowStress();
+  /** The formula with the effective length of a fold, about which tests scatter. */
+  private Step effective() {
+    return tube.shape() == CrushTube.Shape.SQUARE
+        ? CrushFormulas.SQUARE_EFFECTIVE.with(flowStress(), wall, middle())
+        : CrushFormulas.ROUND_EFFECTIVE.with(flowStress(), wall, middle());
+  }
+
+  private List<Step> others() {
     if (tube.shape() == CrushTube.Shape.SQUARE) {
-      return List.of(
-          CrushFormulas.SQUARE.with(flowStress, wall, middle()),
-          CrushFormulas.SQUARE_EFFECTIVE.with(flowStress, wall, middle()));
+      return List.of(CrushFormulas.SQUARE.with(flowStress(), wall, middle()));
     }
     return List.of(
-        CrushFormulas.ROUND_ALEXANDER.with(flowStress, wall, middle()),
-        CrushFormulas.ROUND_EFFECTIVE.with(flowStress, wall, middle()),
-        CrushFormulas.ROUND_FITTED.with(middle(), wall, flowStress));
+        CrushFormulas.ROUND_ALEXANDER.with(flowStress(), wall, middle()),
+        CrushFormulas.ROUND_FITTED.with(middle(), wall, flowStress()));
   }
 
-  private Step lowestMean() {
-    return means().stream().min(Comparator.comparingDouble(Step::result)).orElseThrow();
-  }
-
-  private Step highestMean() {
-    return means().stream().max(Comparator.comparingDouble(Step::result)).orElseThrow();
+  private DoubleStream means() {
+    double scattered = effective().result() * scatter;
+    return DoubleStream.concat(
+        DoubleStream.of(scattered), others().stream().mapToDouble(Step::result));
   }
 
   double leastMean() {
-    return lowestMean().result() * scatter;
+    return means().min().orElseThrow();
   }
 
   double mostMean() {
-    return highestMean().result() * scatter;
+    return means().max().orElseThrow();
   }
 
   private Properties properties() {
@@ -157,13 +158,14 @@ record TubeStrength(
   }
 
   double foldingPeak() {
-    double peak = PEAK_OVER_MEAN * highestMean().result();
+    double peak = PEAK_OVER_MEAN * mostMean();
     return Math.min(peak, Math.min(squash(), local()));
   }
 
   List<Step> working() {
     List<Step> steps = new ArrayList<>(flow);
-    steps.add(scatter < 1 ? lowestMean() : highestMean());
+    steps.add(effective());
+    steps.addAll(others());
     steps.add(squashStep());
     steps.add(hingeStep());
     return steps;

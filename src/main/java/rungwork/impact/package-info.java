@@ -25,10 +25,11 @@
  * <p>Reading order: {@link rungwork.impact.Range}, {@link rungwork.impact.Obstacle}, {@link
  * rungwork.impact.Scene} (momentum and energy alone); {@link rungwork.impact.Pulse} with {@link
  * rungwork.impact.ChannelClass}; {@link rungwork.impact.CrushCurve}, {@link
- * rungwork.impact.CrushTube} (when does a tube fold, and at what force), {@link
- * rungwork.impact.CrashModel}, which {@code LumpedMasses} integrates to a {@link
- * rungwork.impact.Crash}; {@link rungwork.impact.Occupant} and their {@link rungwork.impact.Ride};
- * last {@link rungwork.impact.RigidOrCrush}, the comparison of a bare frame with one behind tubes.
+ * rungwork.impact.CrushElement} with {@link rungwork.impact.CrushTube} (when does a tube fold, and
+ * at what force), {@link rungwork.impact.CrashModel}, which {@code LumpedMasses} integrates to a
+ * {@link rungwork.impact.Crash}; {@link rungwork.impact.Occupant} and their {@link
+ * rungwork.impact.Ride}; last {@link rungwork.impact.RigidOrCrush}, the comparison of a bare frame
+ * with one behind tubes.
  *
  * <p>Sources: Newton for scenes; Varat and Husher, ESV-18 paper 501 (2003) for pulse shapes; SAE
  * J211-1 and ISO 6487 for the channel filter; Wierzbicki and Abramowicz 1983, Abramowicz and Jones

@@ -2,9 +2,11 @@ package rungwork.notebook;
 
 import java.util.ArrayList;
 import java.util.List;
+import rungwork.check.Caution;
 import rungwork.check.Check;
 import rungwork.check.CheckSheet;
 import rungwork.fault.Scale;
+import rungwork.impact.RigidOrCrush;
 import rungwork.loadpath.ChainSheet;
 import rungwork.study.Choice;
 import rungwork.study.Comparison;
@@ -15,6 +17,7 @@ import rungwork.vehicle.Assessment;
  */
 final class Headlines {
   private static final int DIGITS = 3;
+  private static final String CAUTION = Caution.IMPACT.inBrief();
 
   private Headlines() {}
 
@@ -32,7 +35,21 @@ final class Headlines {
     if (value instanceof Comparison comparison) {
       return List.of(comparison.choiceLine(Rungwork.units()));
     }
+    if (value instanceof RigidOrCrush choice) {
+      return choice(choice);
+    }
     return value instanceof Choice choice ? List.of(choice.line(Rungwork.units())) : List.of();
+  }
+
+  private static List<String> choice(RigidOrCrush choice) {
+    List<String> lines = new ArrayList<>();
+    lines.add(choice.scene().name() + ": " + choice.occupant().name() + ". " + CAUTION);
+    for (RigidOrCrush.Outcome one : choice.outcomes()) {
+      String person = ", person " + one.ride().peak().show(Rungwork.units());
+      String vehicle = ": vehicle " + one.peak().show(Rungwork.units());
+      lines.add("  " + one.design().name() + vehicle + person + "; " + one.order().words());
+    }
+    return lines;
   }
 
   private static List<String> sheet(CheckSheet sheet) {

@@ -36,7 +36,7 @@ final class CrashPage {
                 + " of the initial kinetic energy; above 0.1 % nothing would be shown."));
     ImpactBlocks.remarks(blocks, "Look again", crash.marks(units));
     ImpactBlocks.remarks(blocks, "Assumed", crash.assumptions());
-    return new Page(blocks);
+    return ImpactBlocks.end(blocks);
   }
 
   private static Plot pulse(Crash crash) {
@@ -47,7 +47,8 @@ final class CrashPage {
         .model()
         .motor()
         .map(motor -> crash.body(motor.name()))
-        .ifPresent(m -> curves.add(new Plot.Curve(m.name(), "second", m.times(), m.decelerations())));
+        .ifPresent(
+            m -> curves.add(new Plot.Curve(m.name(), "second", m.times(), m.decelerations())));
     return Plot.of(
             "Deceleration over time: " + crash.model().name(),
             TIME,

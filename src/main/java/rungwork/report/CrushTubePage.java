@@ -42,6 +42,6 @@ final class CrushTubePage {
     ImpactBlocks.remarks(blocks, "Outside the tests", tube.outsideTests());
     ImpactBlocks.remarks(blocks, "Assumed", tube.assumptions(units));
     ImpactBlocks.working(blocks, tube.working(), units);
-    return new Page(blocks);
+    return ImpactBlocks.end(blocks);
   }
 }

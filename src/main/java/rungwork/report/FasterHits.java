@@ -6,6 +6,7 @@ import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
 import javax.measure.quantity.Speed;
 import rungwork.fault.ModelException;
+import rungwork.impact.CrushElement;
 import rungwork.impact.RigidOrCrush;
 import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
@@ -44,7 +45,10 @@ public record FasterHits(List<RigidOrCrush> choices) implements Shown {
     List<Block> blocks = ImpactBlocks.begin("Faster hits: " + choices.get(0).scene().name());
     blocks.add(
         new Block.Figure(
-            plot("The vehicle's peak, over every combination", one -> one.peak().low(), one -> one.peak().high())
+            plot(
+                    "The vehicle's peak, over every combination",
+                    one -> one.peak().low(),
+                    one -> one.peak().high())
                 .picture(units)));
     blocks.add(
         new Block.Figure(
@@ -54,7 +58,7 @@ public record FasterHits(List<RigidOrCrush> choices) implements Shown {
                     one -> one.ride().peak().high())
                 .picture(units)));
     blocks.add(table(units));
-    return new Page(blocks);
+    return ImpactBlocks.end(blocks);
   }
 
   private Plot plot(
@@ -89,7 +93,7 @@ public record FasterHits(List<RigidOrCrush> choices) implements Shown {
         long used =
             one.crashes().stream()
                 .flatMap(crash -> crash.events().stream())
-                .filter(event -> event.label().endsWith(": used up"))
+                .filter(event -> event.label().endsWith(": " + CrushElement.USED_UP))
                 .count();
         rows.add(
             Row.of(

@@ -2,7 +2,6 @@ package rungwork.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import rungwork.check.Caution;
 import rungwork.check.Step;
 import rungwork.impact.Range;
@@ -10,25 +9,40 @@ import rungwork.quantity.Units;
 import rungwork.report.Table.Column;
 import rungwork.report.Table.Row;
 
-/** What the pages about crashes have in common; above all the cautions, which stand first. */
+/**
+ * What the pages about crashes have in common; above all the cautions, one at its head, the others
+ * at its end.
+ */
 final class ImpactBlocks {
   private ImpactBlocks() {}
 
-  /** The beginning of such a page: its title and every caution. */
+  /** The beginning of such a page: its title and the caution that counts most. */
   static List<Block> begin(String title) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.Title(title));
-    Stream.of(Caution.IMPACT, Caution.OCCUPANT, Caution.SCREENING)
-        .forEach(caution -> blocks.add(new Block.Warning(caution.text())));
+    blocks.add(new Block.Warning(Caution.IMPACT.text()));
     return blocks;
   }
 
+  /** Its end: the other cautions. */
+  static Page end(List<Block> blocks) {
+    blocks.add(new Block.Warning(Caution.OCCUPANT.text()));
+    blocks.add(new Block.Warning(Caution.SCREENING.text()));
+    return new Page(blocks);
+  }
+
   static Table figures(List<Row> rows) {
-    return new Table(List.of(Column.words("figure"), Column.number("low to high")), rows);
+    return new Table(List.of(Column.sentence("figure"), Column.number("low to high")), rows);
   }
 
   static Row figure(String name, Range range, Units units) {
     return Row.of(name, range.show(units));
+  }
+
+  /** A part of a whole, two decimals. */
+  static String part(Range range) {
+    String high = Numbers.decimals(range.high(), 2);
+    return range.exact() ? high : Numbers.decimals(range.low(), 2) + " to " + high;
   }
 
   static void remarks(List<Block> blocks, String heading, List<String> lines) {

@@ -88,6 +88,9 @@ record Plot(String title, Axis across, Axis up, List<Curve> curves, List<Mark> m
       canvas.part(named(curve), () -> curve(canvas, units, x, y, curve));
     }
     words(canvas, units, x, y);
+    Spot head = new Spot(-40, Math.min(-HEIGHT, canvas.box().top()) - 10);
+    canvas.label(Label.at(head, up.head(units)).css("strong"));
+    canvas.label(Label.at(head.plus(0, -22), title).css("head"));
     return new Picture(title, canvas.done(title), text(units));
   }
 
@@ -151,11 +154,6 @@ record Plot(String title, Axis across, Axis up, List<Curve> curves, List<Mark> m
     canvas.line("thin", new Spot(0, -y.place(0)), new Spot(WIDTH, -y.place(0)));
     canvas.line("thin", new Spot(0, 0), new Spot(0, -HEIGHT));
     canvas.label(Label.end(new Spot(WIDTH, 35), across.head(units)).css("strong"));
-    canvas.label(Label.at(new Spot(-40, -HEIGHT - 12 - headRoom()), up.head(units)).css("strong"));
-  }
-
-  private double headRoom() {
-    return marks.isEmpty() ? 0 : Math.min(ROWS, marks.size()) * ROW + 6;
   }
 
   private static String figure(double value, double step) {
@@ -168,8 +166,7 @@ record Plot(String title, Axis across, Axis up, List<Curve> curves, List<Mark> m
     double yUnit = units.scale(up.kind()).inSi();
     List<Spot> spots = new ArrayList<>();
     for (int i : drawn(curve)) {
-      spots.add(
-          new Spot(x.place(curve.x()[i] / xUnit), -y.place(curve.y()[i] / yUnit)));
+      spots.add(new Spot(x.place(curve.x()[i] / xUnit), -y.place(curve.y()[i] / yUnit)));
     }
     canvas.polyline(curve.css(), spots);
   }
@@ -209,7 +206,9 @@ record Plot(String title, Axis across, Axis up, List<Curve> curves, List<Mark> m
       List<Label> rows = new ArrayList<>();
       for (int row = 0; row < ROWS; row++) {
         Spot place = new Spot(at + (right ? 3 : -3), -HEIGHT - 9 - row * ROW);
-        rows.add((right ? Label.end(place, mark.words()) : Label.at(place, mark.words())).css("small on"));
+        rows.add(
+            (right ? Label.end(place, mark.words()) : Label.at(place, mark.words()))
+                .css("small on"));
       }
       labels.put(rows);
     }
@@ -223,8 +222,9 @@ record Plot(String title, Axis across, Axis up, List<Curve> curves, List<Mark> m
     String value = units.scale(up.kind()).show(curve.y()[top], 3);
     String words = curve.name() + ", at most " + value;
     List<Label> places = new ArrayList<>();
-    for (int row = 0; row < 12; row++) {
-      Spot place = new Spot(Math.min(at + 6, WIDTH - 4), high + 14 + row * ROW);
+    for (int row = -1; row < 12; row++) {
+      double down = row < 0 ? -7 : 15 + row * ROW;
+      Spot place = new Spot(Math.min(at + 6, WIDTH - 4), high + down);
       places.add(
           (at > WIDTH * 0.55 ? Label.end(place.plus(-12, 0), words) : Label.at(place, words))
               .css("on " + curve.css().split(" ")[0]));
@@ -246,7 +246,8 @@ record Plot(String title, Axis across, Axis up, List<Curve> curves, List<Mark> m
           .append(along.show(curve.x()[top], 3));
     }
     marks.forEach(
-        mark -> text.append("\n- ").append(along.show(mark.at(), 3)).append(": ").append(mark.words()));
+        mark ->
+            text.append("\n- ").append(along.show(mark.at(), 3)).append(": ").append(mark.words()));
     return text.toString();
   }
 }

@@ -19,7 +19,7 @@ final class PulsePage {
     blocks.add(
         new Table(List.of(Column.words("figure"), Column.number("value")), figures(pulse, units)));
     ImpactBlocks.remarks(blocks, "Look again", pulse.warnings());
-    return new Page(blocks);
+    return ImpactBlocks.end(blocks);
   }
 
   private static List<Row> figures(Pulse pulse, Units units) {
@@ -43,9 +43,7 @@ final class PulsePage {
             "Deceleration over time: " + pulse.name(),
             new Plot.Axis("time", Kind.TIME),
             new Plot.Axis("deceleration", Kind.ACCELERATION),
-            List.of(
-                new Plot.Curve(
-                    pulse.name(), "first", pulse.times(), pulse.decelerations())))
+            List.of(new Plot.Curve(pulse.name(), "first", pulse.times(), pulse.decelerations())))
         .with(List.of(new Plot.Mark(pulse.peakTime(), "peak")));
   }
 }

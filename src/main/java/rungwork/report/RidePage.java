@@ -31,7 +31,7 @@ final class RidePage {
     ImpactBlocks.remarks(blocks, "Look again", ride.warnings(units));
     ImpactBlocks.remarks(blocks, "Not checked", ride.notChecked());
     ImpactBlocks.remarks(blocks, "Assumed", ride.assumptions());
-    return new Page(blocks);
+    return ImpactBlocks.end(blocks);
   }
 
   private static String hardest(Ride ride, Ride.Run run, Units units) {
@@ -62,16 +62,21 @@ final class RidePage {
     Ride.Series series = run.series();
     double[] ways = series.ways();
     double[] excursions = series.excursions();
-    int last = IntStream.range(0, ways.length).reduce((a, b) -> sum(b, ways, excursions) > sum(a, ways, excursions) ? b : a).orElseThrow();
+    int last =
+        IntStream.range(0, ways.length)
+            .reduce((a, b) -> sum(b, ways, excursions) > sum(a, ways, excursions) ? b : a)
+            .orElseThrow();
     double[] person =
         IntStream.rangeClosed(0, last).mapToDouble(i -> sum(i, ways, excursions)).toArray();
-    int stands = IntStream.range(0, ways.length).reduce((a, b) -> ways[b] > ways[a] ? b : a).orElseThrow();
+    int stands =
+        IntStream.range(0, ways.length).reduce((a, b) -> ways[b] > ways[a] ? b : a).orElseThrow();
     return Plot.of(
             "Deceleration over the way on the ground: the area is the energy of each kilogram",
             new Plot.Axis("way on the ground", Kind.LENGTH),
             new Plot.Axis("deceleration", Kind.ACCELERATION),
             List.of(
-                new Plot.Curve("vehicle", "first", head(ways, stands), head(series.vehicle(), stands)),
+                new Plot.Curve(
+                    "vehicle", "first", head(ways, stands), head(series.vehicle(), stands)),
                 new Plot.Curve("person", "second", person, head(series.person(), last))))
         .with(List.of(new Plot.Mark(ways[stands], "vehicle's farthest")));
   }
@@ -89,9 +94,10 @@ final class RidePage {
         List.of(
             ImpactBlocks.figure("person, peak", ride.peak(), units),
             ImpactBlocks.figure("person, passed for 3 ms in all", ride.clip(), units),
-            ImpactBlocks.figure("chest forward in the vehicle, slack included", ride.excursion(), units),
+            ImpactBlocks.figure(
+                "chest forward in the vehicle, slack included", ride.excursion(), units),
             ImpactBlocks.figure("all straps together, along the vehicle", ride.beltForce(), units),
-            ImpactBlocks.figure("part of the energy ridden down", ride.rideDown(), units),
+            Row.of("part of the energy ridden down", ImpactBlocks.part(ride.rideDown())),
             ImpactBlocks.figure("the least on these distances", ride.bestCase(), units)));
   }
 
@@ -118,9 +124,7 @@ final class RidePage {
     if (!ride.occupant().anchorages().isEmpty()) {
       blocks.add(pulls(ride, units));
     }
-    blocks.add(
-        published(
-            "published static test load", Ride.publishedTestLoads(), units));
+    blocks.add(published("published static test load", Ride.publishedTestLoads(), units));
     blocks.add(
         new Block.Paragraph(
             "The demand on an anchorage is the larger of the two. Passing a published test load is not adequacy in a harder hit."));
@@ -167,8 +171,7 @@ final class RidePage {
   private static Table published(String head, List<Ride.Published> figures, Units units) {
     List<Row> rows =
         figures.stream()
-            .map(
-                f -> Row.of(f.what(), units.scale(f.kind()).show(f.value(), 4), f.source()))
+            .map(f -> Row.of(f.what(), units.scale(f.kind()).show(f.value(), 4), f.source()))
             .toList();
     return new Table(
         List.of(Column.sentence(head), Column.number("figure"), Column.sentence("source")), rows);

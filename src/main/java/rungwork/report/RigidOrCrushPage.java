@@ -38,13 +38,12 @@ final class RigidOrCrushPage {
     blocks.add(lengths(choice, units));
     blocks.add(
         new Block.Paragraph(
-            "The mean over the distance alone; a tube packs to a quarter of its length and more."
+            "The mean over the distance alone; a folding tube packs to a quarter of its length and more."
                 + " Whatever is used up before the vehicle stands hands the rest to the frame."));
     ImpactBlocks.remarks(blocks, "Look again", choice.warnings(units));
-    ImpactBlocks.remarks(
-        blocks, "Not checked", choice.outcomes().get(0).ride().notChecked());
+    ImpactBlocks.remarks(blocks, "Not checked", choice.outcomes().get(0).ride().notChecked());
     ImpactBlocks.remarks(blocks, "Assumed", choice.assumptions(units));
-    return new Page(blocks);
+    return ImpactBlocks.end(blocks);
   }
 
   private static String what(RigidOrCrush choice, Units units) {
@@ -116,7 +115,7 @@ final class RigidOrCrushPage {
 
   private static Table sideBySide(RigidOrCrush choice, Units units) {
     List<RigidOrCrush.Outcome> all = choice.outcomes();
-    List<Column> columns = new ArrayList<>(List.of(Column.words("low to high")));
+    List<Column> columns = new ArrayList<>(List.of(Column.sentence("low to high")));
     all.forEach(one -> columns.add(Column.number(one.design().name())));
     List<Row> rows =
         List.of(
@@ -128,7 +127,7 @@ final class RigidOrCrushPage {
             row("person, passed for 3 ms", all, one -> one.ride().clip().show(units)),
             row("chest forward", all, one -> one.ride().excursion().show(units)),
             row("all straps together", all, one -> one.ride().beltForce().show(units)),
-            row("part ridden down", all, one -> one.ride().rideDown().show(units)),
+            row("part ridden down", all, one -> ImpactBlocks.part(one.ride().rideDown())),
             row("energy in the element", all, one -> none(one.elementEnergy(), units)),
             row("energy in the frame", all, one -> one.frameEnergy().show(units)),
             row("mass added", all, one -> mass(one.design().mass(), units)));

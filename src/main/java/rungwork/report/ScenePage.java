@@ -40,13 +40,15 @@ final class ScenePage {
     ImpactBlocks.remarks(blocks, "Look again", scene.warnings(units));
     ImpactBlocks.remarks(blocks, "Assumed", scene.assumptions());
     ImpactBlocks.working(blocks, scene.working(), units);
-    return new Page(blocks);
+    return ImpactBlocks.end(blocks);
   }
 
   private static Table.Row at(Scene scene, double crush, Units units) {
     String distance = units.scale(Kind.LENGTH).show(crush, 3);
     return ImpactBlocks.figure(
-        "mean deceleration over " + distance + " of crush", scene.meanDeceleration(m(crush)), units);
+        "mean deceleration over " + distance + " of crush",
+        scene.meanDeceleration(m(crush)),
+        units);
   }
 
   private static Plot overCrush(Scene scene) {

@@ -110,7 +110,7 @@ class OccupantTest {
     assertTrue(loose.peak().high() > tight.peak().high());
     assertTrue(loose.rideDown().high() < tight.rideDown().high());
     assertTrue(loose.excursion().low() > tight.excursion().high());
-    assertTrue(tight.rideDown().high() < 1);
+    assertTrue(tight.rideDown().high() < 1 && loose.rideDown().low() > 0);
   }
 
   @Test

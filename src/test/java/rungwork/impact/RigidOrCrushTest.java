@@ -4,11 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static rungwork.quantity.Quantities.g;
+import static rungwork.quantity.Quantities.kN;
 import static rungwork.quantity.Quantities.kNpmm;
 import static rungwork.quantity.Quantities.kg;
 import static rungwork.quantity.Quantities.kmh;
 import static rungwork.quantity.Quantities.mm;
 
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import rungwork.quantity.Units;
@@ -73,9 +75,48 @@ class RigidOrCrushTest {
             .get(0);
     assertEquals(0, outcome.elementEnergy().high());
     assertEquals(
-        "None of its tubes meets a post of 200 mm at 0 mm: they do nothing in this hit.",
+        "None of its elements meets a post of 200 mm at 0 mm: they do nothing in this hit.",
         outcome.remarks(Units.METRIC).get(0));
     assertEquals(RigidOrCrush.Order.NOTHING_IN_FRONT, outcome.order());
+  }
+
+  @Test
+  void a_measured_element_narrows_the_range() {
+    CrushCurve measured =
+        CrushCurve.named("tested tube")
+            .to(mm(6), kN(80))
+            .to(mm(230), kN(85), "used up")
+            .to(mm(240), kN(1500))
+            .end();
+    CrushElement tested =
+        CrushElement.measured("tested tube", mm(80), kg(1.6))
+            .between(measured, measured.times(1.1), "three drop tests, invented");
+    RigidOrCrush.Outcome outcome =
+        RigidOrCrush.of(
+                Fronts.wall(),
+                Fronts.rails(),
+                Fronts.driver(),
+                RigidOrCrush.Design.with("tested", tested, mm(350)).and(mm(-350)))
+            .outcomes()
+            .get(0);
+    assertEquals(2 * 85e3, 2 * tested.foldingPeak().low(), 1e-6);
+    assertEquals(300.0 / (2 * 93.5), outcome.behindOverFront().low(), 1e-9);
+    Refused.with(
+        "crush curve rails, low does not say where it is used up; label that point \"used up\" and go on to where it is solid",
+        () ->
+            CrushElement.measured("rail", mm(80), kg(1))
+                .between(Fronts.rails().low(), Fronts.rails().high(), "nobody"));
+  }
+
+  @Test
+  void curves_that_give_back_more_than_the_scene_allows_are_marked() {
+    Scene dead = Fronts.wall().restitution(0, 0.01);
+    List<String> remarks =
+        RigidOrCrush.of(dead, Fronts.rails(), Fronts.driver(), RigidOrCrush.Design.bare("bare"))
+            .outcomes()
+            .get(0)
+            .remarks(Units.METRIC);
+    assertTrue(remarks.get(remarks.size() - 1).startsWith("It comes off at "), remarks.toString());
   }
 
   @Test

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import rungwork.check.Caution;
 import rungwork.check.CheckSheet;
+import rungwork.impact.Fronts;
 import rungwork.kernel.Cell;
 import rungwork.kernel.CellOutput;
 import rungwork.kernel.Evaluator;
@@ -75,6 +76,14 @@ class CompositionTest {
   @Test
   void every_page_ends_with_the_caution() {
     assertTrue(Composition.style().footer().contains(Caution.SCREENING.text()));
+  }
+
+  @Test
+  void a_choice_of_fronts_has_its_caution_on_the_terminal() {
+    List<String> lines = Headlines.of(Fronts.choice());
+    assertTrue(lines.get(0).contains("Injury cannot be predicted"), lines.get(0));
+    assertEquals(3, lines.size());
+    assertTrue(lines.get(2).startsWith("  two folding tubes: vehicle "), lines.get(2));
   }
 
   @Test

@@ -16,9 +16,8 @@ import rungwork.material.RatedMaterial;
 import rungwork.material.Source;
 
 /**
- * Folding forces and crashes. The low end of a tube holds a wall 10 % thin, the lowest formula and
- * 20 % less; the high end a wall 10 % thick, 1.4 times yield, 1.3 times ultimate strength, the
- * highest formula and 20 % more. Each case undoes these to meet the formula alone.
+ * Folding forces and crashes. The low end of a tube holds a wall 10 % thin; each case takes a wall
+ * that much thicker, to meet the formula at the printed wall.
  */
 class ImpactCrushValidationTest {
   private static final Elasticity STEEL = new Elasticity(210e9, 0.3, 7850);
@@ -31,47 +30,64 @@ class ImpactCrushValidationTest {
         new Source("stated for tests", Source.Tag.STATED_BY_USER));
   }
 
-  private static CrushTube.Bare bare(CrushTube.Shape shape, double middle, double wall, double off) {
+  private static CrushTube.Bare bare(
+      CrushTube.Shape shape, double middle, double wall, double off) {
     return shape == CrushTube.Shape.SQUARE
         ? CrushTube.square("tube", mm(middle + wall), mm(wall / off))
         : CrushTube.round("tube", mm(middle + wall), mm(wall / off));
   }
 
-  /** The lowest formula [kN] for mid-line width and wall [mm] and flow stress [MPa]. */
-  private static double least(CrushTube.Shape shape, double middle, double wall, double flow) {
-    RatedMaterial steel = material(flow * 1e6, flow * 1e6);
-    return bare(shape, middle, wall, 0.9).of(mm(200), steel).meanForce().low() / 0.8 / 1e3;
+  /** One formula [kN] for mid-line width and wall [mm] and flow stress [MPa], from the working. */
+  private static double mean(String source, CrushTube.Shape shape, double... in) {
+    CrushTube tube = bare(shape, in[0], in[1], 0.9).of(mm(200), material(in[2] * 1e6, in[2] * 1e6));
+    return tube.working().stream()
+            .filter(step -> step.formula().source().contains(source))
+            .findFirst()
+            .orElseThrow()
+            .result()
+        / 1e3;
   }
 
-  /** The highest formula likewise. */
-  private static double most(CrushTube.Shape shape, double middle, double wall, double flow) {
-    double ultimate = flow * 1.02;
-    double yield = 2 * flow - ultimate;
-    RatedMaterial steel = material(yield / 1.4 * 1e6, ultimate / 1.3 * 1e6);
-    return bare(shape, middle, wall, 1.1).of(mm(200), steel).meanForce().high() / 1.2 / 1e3;
+  private static double wierzbicki(double... in) {
+    return mean("Wierzbicki", CrushTube.Shape.SQUARE, in);
+  }
+
+  private static double effective(double... in) {
+    return mean("(1984) 179", CrushTube.Shape.SQUARE, in);
   }
 
   @Test
   void square_tubes() {
     Published folding =
-        Published.memory("Wierzbicki & Abramowicz 1983, 38.27·M₀·(c/t)^⅓", "square tube, mean force");
+        Published.memory(
+            "Wierzbicki & Abramowicz 1983, 38.27·M₀·(c/t)^⅓", "square tube, mean force");
     folding
-        .value("c 50, t 1.5 mm, σ₀ 300", "kN", "20.78", least(CrushTube.Shape.SQUARE, 50, 1.5, 300))
-        .value("c 60, t 3 mm, σ₀ 355", "kN", "82.97", least(CrushTube.Shape.SQUARE, 60, 3, 355))
+        .value("c 50, t 1.5 mm, σ₀ 300", "kN", "20.78", wierzbicki(50, 1.5, 300))
+        .value("c 60, t 3 mm, σ₀ 355", "kN", "82.97", wierzbicki(60, 3, 355))
         .allowing(2e-3, "printed with 38.27/4 rounded to 9.56")
-        .value("c 47, t 3 mm, σ₀ 297.5", "kN", "64.0", least(CrushTube.Shape.SQUARE, 47, 3, 297.5));
+        .value("c 47, t 3 mm, σ₀ 297.5", "kN", "64.0", wierzbicki(47, 3, 297.5));
     Published effective =
         Published.memory("Abramowicz & Jones 1984, 52.22·M₀·(c/t)^⅓", "square tube, mean force");
     effective
-        .value("c 50, t 1.5 mm, σ₀ 300", "kN", "28.36", most(CrushTube.Shape.SQUARE, 50, 1.5, 300))
-        .value("c 60, t 3 mm, σ₀ 355", "kN", "113.2", most(CrushTube.Shape.SQUARE, 60, 3, 355))
-        .value("c 47, t 3 mm, σ₀ 297.5", "kN", "87.5", most(CrushTube.Shape.SQUARE, 47, 3, 297.5));
+        .value("c 50, t 1.5 mm, σ₀ 300", "kN", "28.36", effective(50, 1.5, 300))
+        .value("c 60, t 3 mm, σ₀ 355", "kN", "113.2", effective(60, 3, 355))
+        .value("c 47, t 3 mm, σ₀ 297.5", "kN", "87.5", effective(47, 3, 297.5));
   }
 
   @Test
   void round_tubes() {
     Published.memory("Alexander 1960, 6·σ₀·t·√(D·t)", "round tube, mean force")
-        .value("D 50, t 1.5 mm, σ₀ 300", "kN", "23.38", least(CrushTube.Shape.ROUND, 50, 1.5, 300));
+        .value(
+            "D 50, t 1.5 mm, σ₀ 300",
+            "kN",
+            "23.38",
+            mean("Alexander", CrushTube.Shape.ROUND, 50, 1.5, 300));
+    Published.memory("Abramowicz & Jones 1984, M₀·(20.79·√(D/t) + 11.90)", "round tube, mean force")
+        .value(
+            "D 50, t 1.5 mm, σ₀ 300",
+            "kN",
+            "25.71",
+            mean("(1984) 263", CrushTube.Shape.ROUND, 50, 1.5, 300));
     double moment = 300 * 1.5 * 1.5 / 4 / 1e3;
     Published.read(
             "Guillow, Lu & Grzebieta, Int. J. Mech. Sci. 43 (2001) 2103–2123: F/Mp = 72.3·(D/t)^0.32",
@@ -80,7 +96,7 @@ class ImpactCrushValidationTest {
             "at D/t 100, over 100^0.32",
             "",
             "72.3",
-            most(CrushTube.Shape.ROUND, 150, 1.5, 300) / moment / Math.pow(100, 0.32));
+            mean("Guillow", CrushTube.Shape.ROUND, 150, 1.5, 300) / moment / Math.pow(100, 0.32));
   }
 
   @Test
@@ -88,11 +104,7 @@ class ImpactCrushValidationTest {
     CrushTube rail =
         CrushTube.square("rail", mm(50), mm(3 / 0.9)).of(mm(200), material(235e6, 360e6));
     Published.memory("EN 10219-2 area 5.41 cm² times 235 MPa", "50×50×3, S235")
-        .value(
-            "squash force",
-            "kN",
-            "127",
-            rail.initiations().get(0).force().low() / 1e3);
+        .value("squash force", "kN", "127", rail.initiations().get(0).force().low() / 1e3);
   }
 
   private static Crash level(double kilonewtons, double kilometresAnHour) {
@@ -116,10 +128,8 @@ class ImpactCrushValidationTest {
   @Test
   void two_linear_fronts_simulated() {
     CrushCurve own = CrushCurve.linear("own front", kNpmm(0.5), mm(2000));
-    CrushCurve other =
-        CrushCurve.linear("other front", kNpmm(1), mm(2000));
-    Crash crash =
-        CrashModel.of("meeting", kmh(100), kg(700), own).into(kg(1400), other).run();
+    CrushCurve other = CrushCurve.linear("other front", kNpmm(1), mm(2000));
+    Crash crash = CrashModel.of("meeting", kmh(100), kg(700), own).into(kg(1400), other).run();
     Published.derived(
             "F = v·√(μ·k) of two springs in a row, computed apart",
             "700 and 1400 kg closing at 100 km/h, simulated")
