@@ -26,12 +26,13 @@ final class Marks {
    * @return its marks
    */
   static Stream<Mark> outside(String part, Segment edge, int wall) {
-    if (edge instanceof Arc arc) {
-      double radius = arc.radius() / Math.cos(arc.angle() / 4);
-      Arc polygon = new Arc(arc.centre(), radius, arc.from(), arc.angle());
-      return Stream.of(0.25, 0.75).map(at -> new Mark(part, polygon.at(at), wall, at, 1));
-    }
-    return along(part, edge, wall, 1);
+    return edge instanceof Arc arc ? around(part, arc, wall, 1) : along(part, edge, wall, 1);
+  }
+
+  private static Stream<Mark> around(String part, Arc arc, int wall, int side) {
+    double radius = arc.radius() / Math.cos(arc.angle() / 4);
+    Arc polygon = new Arc(arc.centre(), radius, arc.from(), arc.angle());
+    return Stream.of(0.25, 0.75).map(at -> new Mark(part, polygon.at(at), wall, at, side));
   }
 
   private static Stream<Mark> along(String part, Segment face, int wall, int side) {
@@ -80,12 +81,15 @@ final class Marks {
   /** Along both faces of a wall. */
   static Stream<Mark> bothFaces(String part, Strip strip, int wall) {
     double half = strip.thickness() / 2;
-    Segment inside = strip.path().aside(-half);
-    Stream<Mark> within =
-        inside instanceof Arc
-            ? Stream.of(face(part + " inside", strip, wall, 0.5, -1))
-            : along(part + " inside", inside, wall, -1);
-    return Stream.concat(outside(part, strip.path().aside(half), wall), within);
+    Segment right = strip.path().aside(half);
+    Segment left = strip.path().aside(-half);
+    if (strip.path() instanceof Arc arc) {
+      int outside = arc.angle() > 0 ? 1 : -1;
+      Arc outer = (Arc) (outside > 0 ? right : left);
+      Mark inner = face(part + " inside", strip, wall, 0.5, -outside);
+      return Stream.concat(around(part, outer, wall, outside), Stream.of(inner));
+    }
+    return Stream.concat(along(part, right, wall, 1), along(part + " inside", left, wall, -1));
   }
 
   private static Mark face(String part, Strip strip, int wall, double at, int side) {

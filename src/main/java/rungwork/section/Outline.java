@@ -39,18 +39,40 @@ public record Outline(List<List<Segment>> loops) {
   static List<Segment> around(List<Segment> centre, double thickness) {
     List<Segment> right = aside(centre, thickness / 2);
     List<Segment> left = bore(aside(centre, -thickness / 2));
-    List<Segment> edge = new ArrayList<>(right);
-    edge.add(new Line(right.get(right.size() - 1).end(), left.get(0).start()));
-    edge.addAll(left);
-    edge.add(new Line(left.get(left.size() - 1).end(), right.get(0).start()));
+    int last = centre.size() - 1;
+    List<Segment> edge = new ArrayList<>(drawn(right));
+    edge.add(new Line(right.get(last).end(), left.get(0).start()));
+    edge.addAll(drawn(left));
+    edge.add(new Line(left.get(last).end(), right.get(0).start()));
     return edge;
   }
 
   private static List<Segment> aside(List<Segment> path, double right) {
-    return path.stream()
-        .map(piece -> piece.aside(right))
-        .filter(piece -> piece.length() > Pen.NOTHING)
-        .toList();
+    return path.stream().map(piece -> piece.aside(right)).toList();
+  }
+
+  /** Without pieces of no length, such as the inside of a bend without radius. */
+  private static List<Segment> drawn(List<Segment> path) {
+    return path.stream().filter(piece -> piece.length() > Pen.NOTHING).toList();
+  }
+
+  /** A piece after half a turn about a place. */
+  static Segment halfTurned(Segment piece, Spot about) {
+    return piece.turned(Turn.QUARTER).turned(Turn.QUARTER).moved(about.times(2));
+  }
+
+  /** The four sides of an upright rectangle, run through from y towards z. */
+  static List<Segment> rectangle(Spot middle, double height, double width) {
+    return Pen.roundedRectangle(height, width, 0).stream().map(side -> side.moved(middle)).toList();
+  }
+
+  /** This and another outline together; they may touch. */
+  Outline and(List<List<Segment>> others) {
+    return new Outline(Stream.concat(loops.stream(), others.stream()).toList());
+  }
+
+  Outline halfTurned(Spot about) {
+    return mapped(piece -> halfTurned(piece, about));
   }
 
   Moments moments() {

@@ -2,6 +2,7 @@ package rungwork.section;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
@@ -48,6 +49,35 @@ record Round(double outside, double bore) {
         IntStream.range(0, POINTS).mapToObj(i -> point(i, area, it)).toList(),
         walls(),
         isBar() ? Torsion.SOLID : Torsion.CLOSED,
+        outline);
+  }
+
+  /**
+   * With a second tube inside, both bent and twisted alike: each carries its share of a force as of
+   * its second moment, so the outer surface is stressed most.
+   */
+  Section sleeved(Round sleeve) {
+    Section outer = section();
+    Section inner = sleeve.section();
+    if (sleeve.outside > bore) {
+      throw new ModelException(
+          "sleeve %s does not go into %s, whose bore is %s"
+              .formatted(inner.name(), outer.name(), Scale.MM.show(bore)));
+    }
+    Properties p = outer.properties();
+    Properties q = inner.properties();
+    Outline outline = outer.outline().and(inner.outline().loops());
+    Spot shear = new Spot(p.shearY() + q.shearY(), p.shearZ() + q.shearZ());
+    ShearTorsion rest =
+        new ShearTorsion(
+            p.it() + q.it(), ShearTorsion.Resistance.NONE, shear, Spot.ORIGIN);
+    double share = p.iy() / (p.iy() + q.iy());
+    return new Section(
+        outer.name() + " with sleeve " + inner.name(),
+        Properties.of(outline, rest),
+        outer.points().stream().map(point -> point.times(share)).toList(),
+        Stream.concat(outer.walls().stream(), inner.walls().stream()).toList(),
+        Torsion.CLOSED,
         outline);
   }
 

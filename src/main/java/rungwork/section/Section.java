@@ -256,6 +256,20 @@ public record Section(
   }
 
   /**
+   * A rolled T, its flange on top, as high as wide and of one thickness (EN 10055:1995: radii t at
+   * the root, t/2 and t/4 at the toes, faces sloped by 2 %; from memory).
+   *
+   * @param height and width
+   * @param thickness of web and flange
+   * @return the section
+   */
+  public static Section rolledTee(Quantity<Length> height, Quantity<Length> thickness) {
+    double size = Quantities.si("tee height", height);
+    double t = Quantities.si("tee thickness", thickness);
+    return new Tee(size, size, t, t).rolled().section();
+  }
+
+  /**
    * The section after a quarter turn: what pointed left points up.
    *
    * @return the same shape, laid on its other side
@@ -312,7 +326,7 @@ public record Section(
     }
     if (Math.abs(p.shearCentreZ()) > ROUNDING * Math.sqrt(p.area())) {
       return Optional.of(
-          "its shear centre lies %s out of the frame's plane; bending would twist it, which a flat frame cannot follow; stand the web upright or box it"
+          "its shear centre lies %s out of the frame's plane; bending would twist it, which a flat frame cannot follow; turn it by a quarter so that its axis of symmetry lies in the plane, as a channel's does with its web upright, or box it"
               .formatted(Scale.MM.show(Math.abs(p.shearCentreZ()), 3)));
     }
     return Optional.empty();

@@ -26,6 +26,11 @@ public record Spot(double y, double z) {
     return new Spot(y * factor, z * factor);
   }
 
+  /** The same place after half a turn about another. */
+  Spot halfTurned(Spot about) {
+    return about.times(2).minus(this);
+  }
+
   /** The moment that a vector at this place has about the origin, positive from y to z. */
   double cross(Spot vector) {
     return y * vector.z - z * vector.y;

@@ -18,6 +18,11 @@ package rungwork.section;
 public record StressPoint(
     String name, double y, double z, double perVy, double perVz, double perT, double sectorial) {
 
+  /** The same point where only a share of the forces comes. */
+  StressPoint times(double share) {
+    return new StressPoint(name, y, z, perVy * share, perVz * share, perT * share, sectorial);
+  }
+
   StressPoint turned(Turn turn) {
     Spot place = turn.of(new Spot(y, z));
     Spot shear = turn.of(new Spot(perVy, perVz));

@@ -1,6 +1,7 @@
 package rungwork.section;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A thin-walled section as drawn, about any origin: its outline for everything that bending asks,
@@ -20,6 +21,12 @@ record ThinShape(
     List<Mark> marks,
     List<Wall> flats,
     Torsion torsion) {
+
+  /** The same shape with more marks. */
+  ThinShape marked(List<Mark> more) {
+    List<Mark> all = Stream.concat(marks.stream(), more.stream()).toList();
+    return new ThinShape(name, outline, strips, all, flats, torsion);
+  }
 
   Section section() {
     Spot centroid = outline.moments().centroid();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.LUDecomposition;
@@ -38,7 +39,7 @@ final class ThinWalls {
             .reduce(Spot.ORIGIN, Spot::plus)
             .times(1 / area);
     Spot back = centroid.times(-1);
-    strips = drawn.stream().map(s -> new Strip(s.path().moved(back), s.thickness())).toList();
+    strips = drawn.stream().map(s -> s.moved(back)).toList();
     second = new Spot(integral(Spot::y, Spot::y), integral(Spot::z, Spot::z));
     product = integral(Spot::y, Spot::z);
     starts = strips.stream().mapToInt(strip -> junction(strip.path().start())).toArray();
@@ -108,11 +109,16 @@ final class ThinWalls {
     return flows;
   }
 
-  /** The junctions' warping that makes arriving and leaving flows balance; the first stays. */
+  /**
+   * The junctions' warping that makes arriving and leaving flows balance; of walls that hang
+   * together, one junction stays.
+   */
   private double[] balance(double[] leaving, Flow flow) {
     double[][] matrix = new double[junctions.size()][junctions.size()];
     double[] right = new double[junctions.size()];
-    matrix[0][0] = stiffness(0);
+    for (int held : heldJunctions()) {
+      matrix[held][held] = stiffness(0);
+    }
     for (int i = 0; i < leaving.length; i++) {
       join(matrix, starts[i], ends[i], stiffness(i));
       right[starts[i]] += leaving[i];
@@ -122,6 +128,19 @@ final class ThinWalls {
         .getSolver()
         .solve(new ArrayRealVector(right, false))
         .toArray();
+  }
+
+  /** One junction of each part that hangs together, such as of a tube and the sleeve in it. */
+  private int[] heldJunctions() {
+    int[] first = IntStream.range(0, junctions.size()).toArray();
+    for (int round = 0; round < first.length; round++) {
+      for (int i = 0; i < starts.length; i++) {
+        int least = Math.min(first[starts[i]], first[ends[i]]);
+        first[starts[i]] = least;
+        first[ends[i]] = least;
+      }
+    }
+    return Arrays.stream(first).distinct().toArray();
   }
 
   /** Flow for a unit difference of warping between a wall's ends, for a shear modulus of 1. */

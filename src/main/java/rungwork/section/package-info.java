@@ -38,20 +38,31 @@
  * <p><b>Torsion of open walls</b> depends on how far the ends hold the warping; it is known only as
  * free to warp, and {@link rungwork.section.Torsion#known()} says so.
  *
+ * <p><b>Tapered flanges</b> are rows of five pieces in shear and torsion. Where tables take such
+ * flanges as parallel with their average thickness, as American ones do for the shear centre, the
+ * place found here lies nearer to the web, because the metal does: by 15 % of its distance from the
+ * web's back. The bulge where flange and web meet is left out of the torsion constant.
+ *
+ * <p><b>Several parts</b> count as one section where they are fastened along their length; {@link
+ * rungwork.section.BuiltUp} says when they are. A weld between two walls passes shear on; its own
+ * metal is not counted.
+ *
  * <p><b>Sizes that can be bought</b> stand in {@code data/}, one CSV file a table with the source
  * of every row. {@link rungwork.section.SizeTable} makes sections of their dimensions; what a table
  * prints beside them is compared with what is computed, never used. {@link
  * rungwork.section.SheetTable} keeps the systems of sheet numbers apart.
  *
- * <p>Reading order: {@link rungwork.section.Section} (all factories), {@link
- * rungwork.section.Properties}, {@link rungwork.section.StressPoint}, {@link
- * rungwork.section.Wall}, {@link rungwork.section.Torsion}; for drawings {@link
- * rungwork.section.Outline} with {@link rungwork.section.Segment}; then the engines behind them,
- * {@code Moments}, {@code ThinWalls} and {@code Warping}, and a shape such as {@code
+ * <p>Reading order: {@link rungwork.section.Section} (bought shapes), {@link
+ * rungwork.section.FoldedProfile} (whatever a press brake makes), {@link rungwork.section.BuiltUp}
+ * (parts welded to each other), {@link rungwork.section.Properties}, {@link
+ * rungwork.section.StressPoint}, {@link rungwork.section.Wall}, {@link rungwork.section.Torsion};
+ * for drawings {@link rungwork.section.Outline} with {@link rungwork.section.Segment}; then the
+ * engines behind them, {@code Moments}, {@code ThinWalls} and {@code Warping}, and a shape such as {@code
  * RectangularTube}.
  *
  * <p>Sources: EN 10219-2:2006 and EN 10210-2:2006 for tubes; EN 1993-1-1:2005 table 5.2 for what
- * counts as a flat width; thin-wall theory as any textbook gives it.
+ * counts as a flat width; DIN 1026-1, ASTM A6/A6M and EN 10055 for rolled channels and tees; EN
+ * 1993-1-3 for what holds a folded edge; thin-wall theory as any textbook gives it.
  *
  * <p>This room must not know materials.
  */

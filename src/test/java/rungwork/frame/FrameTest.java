@@ -79,7 +79,7 @@ class FrameTest {
         new Stocks(210e9, 81e9).outOfPlane(new Stocks.Shape(4e-4, 7e-8, 4e-7, 1e-9), 0.024);
     assertRefused(
         "beam cross cannot be used: its shear centre lies 24.0 mm out of the frame's plane; bending"
-            + " would twist it, which a flat frame cannot follow; stand the web upright or box it",
+            + " would twist it, which a flat frame cannot follow; turn it by a quarter so that its axis of symmetry lies in the plane, as a channel's does with its web upright, or box it",
         () ->
             two()
                 .node("C", new Point(1, 1, 0.3))

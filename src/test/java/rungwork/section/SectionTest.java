@@ -136,7 +136,7 @@ class SectionTest {
   @Test
   void a_channel_laid_flat_is_unfit_for_a_flat_frame() {
     assertEquals(
-        "its shear centre lies 24.8 mm out of the frame's plane; bending would twist it, which a flat frame cannot follow; stand the web upright or box it",
+        "its shear centre lies 24.8 mm out of the frame's plane; bending would twist it, which a flat frame cannot follow; turn it by a quarter so that its axis of symmetry lies in the plane, as a channel's does with its web upright, or box it",
         CHANNEL.turned().unfitForFlatFrame().orElseThrow());
   }
 

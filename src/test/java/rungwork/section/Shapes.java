@@ -1,5 +1,6 @@
 package rungwork.section;
 
+import static rungwork.quantity.Quantities.deg;
 import static rungwork.quantity.Quantities.mm;
 
 import java.util.List;
@@ -23,6 +24,21 @@ final class Shapes {
         Section.boxedChannel(mm(80), mm(40), mm(3), mm(3)),
         Section.rolledChannel(mm(80), mm(50), RolledWalls.of(mm(4), mm(7), mm(10))),
         upn80(),
+        FoldedProfile.of(mm(2), mm(2)).topHat(mm(40), mm(50), mm(90)),
+        FoldedProfile.of(mm(2), mm(3)).lippedChannel(mm(80), mm(40), mm(12)),
+        FoldedProfile.of(mm(3), mm(3)).zed(mm(80), mm(40)),
+        gutter(),
+        Section.rolledTee(mm(50), mm(6)),
+        BuiltUp.tee(mm(60), mm(50), mm(4), mm(6)),
+        BuiltUp.channel(mm(80), mm(40), mm(3), mm(3)).platedOn(mm(100), mm(4)),
+        BuiltUp.channel(mm(80), mm(40), mm(3), mm(3)).platedIn(mm(4)),
+        BuiltUp.channel(mm(80), mm(40), mm(3), mm(3)).toeToToe(),
+        BuiltUp.rolledChannel(mm(80), mm(45), RolledWalls.eightPercent(mm(6), mm(8), mm(8), mm(4)))
+            .toeToToe(),
+        BuiltUp.tube(mm(80), mm(40), mm(3)).sleeved(mm(70), mm(30), mm(3)),
+        BuiltUp.tube(mm(80), mm(40), mm(3)).plated(mm(28), mm(4)),
+        BuiltUp.tube(mm(80), mm(40), mm(3)).plated(mm(20), mm(4)),
+        BuiltUp.roundTube(mm(60), mm(3)).sleeved(mm(50), mm(3)),
         Section.rolledChannel(
             mm(152.4), mm(48.8), RolledWalls.oneInSix(mm(5.08), mm(8.71), mm(7.62), mm(3.05))),
         Section.angle(mm(50), mm(50), mm(5), mm(7)),
@@ -35,8 +51,47 @@ final class Shapes {
         mm(80), mm(45), RolledWalls.eightPercent(mm(6), mm(8), mm(8), mm(4)));
   }
 
+  /** A fold with bends that are not square. */
+  static Section gutter() {
+    return FoldedProfile.of(mm(2), mm(4))
+        .heading(deg(20))
+        .leg(mm(25))
+        .bend(deg(75))
+        .leg(mm(50))
+        .bend(deg(120))
+        .leg(mm(30))
+        .bend(deg(-40))
+        .leg(mm(20))
+        .section("gutter");
+  }
+
+  private static ClosedChannel closed() {
+    ThinShape open = new FoldedChannel(0.08, 0.04, 0.003, 0.003).open();
+    return new ClosedChannel(open, 0.08, 0.04, 0.003, 0.006);
+  }
+
+  private static StrengthenedTube strengthened() {
+    return new StrengthenedTube(RectangularTube.coldFormed(0.08, 0.04, 0.003));
+  }
+
   static List<ThinShape> thin() {
     return List.of(
+        new Tee(0.05, 0.05, 0.006, 0.006).rolled(),
+        new Tee(0.06, 0.05, 0.004, 0.006).welded(),
+        closed().platedOn(0.1, 0.004),
+        closed().platedOn(0.078, 0.002),
+        closed().platedIn(0.004),
+        closed().toeToToe(),
+        strengthened().sleeved(RectangularTube.coldFormed(0.07, 0.03, 0.003)),
+        strengthened().plated(0.028, 0.004),
+        strengthened().plated(0.02, 0.004),
+        FoldedProfile.of(mm(2), mm(3))
+            .leg(mm(25))
+            .bend(deg(75))
+            .leg(mm(50))
+            .bend(deg(-120))
+            .leg(mm(30))
+            .shape("fold"),
         RectangularTube.coldFormed(0.08, 0.04, 0.003).shape(),
         RectangularTube.coldFormed(0.04, 0.1, 0.004).shape(),
         RectangularTube.coldFormed(0.05, 0.05, 0.002).shape(),
@@ -72,7 +127,7 @@ final class Shapes {
             .toList();
     List<Strip> strips =
         shape.strips().stream()
-            .map(s -> new Strip(scaled(s.path(), factor), factor * s.thickness()))
+            .map(s -> new Strip(scaled(s.path(), factor), factor * s.thickness(), s.filled()))
             .toList();
     return new ThinShape(
         shape.name(), new Outline(loops), strips, List.of(), List.of(), shape.torsion());

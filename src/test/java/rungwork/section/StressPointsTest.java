@@ -83,10 +83,11 @@ class StressPointsTest {
     }
   }
 
-  /** Both faces of all walls, closely spaced. */
+  /** Both faces of all walls, closely spaced; welds are for the joints' checks. */
   private static List<StressPoint> everywhere(ThinShape shape) {
     List<Mark> marks =
         IntStream.range(0, shape.strips().size())
+            .filter(wall -> shape.strips().get(wall).filled() > 0)
             .boxed()
             .flatMap(wall -> Stream.of(-1, 1).flatMap(side -> face(shape, wall, side)))
             .toList();

@@ -73,8 +73,8 @@ final class Walls {
   static List<Strip> halved(List<Strip> strips) {
     List<Strip> halves = new ArrayList<>();
     for (Strip strip : strips) {
-      halves.add(new Strip(part(strip.path(), 0, 0.3), strip.thickness()));
-      halves.add(new Strip(part(strip.path(), 0.3, 1), strip.thickness()));
+      halves.add(new Strip(part(strip.path(), 0, 0.3), strip.thickness(), strip.filled()));
+      halves.add(new Strip(part(strip.path(), 0.3, 1), strip.thickness(), strip.filled()));
     }
     return halves;
   }

@@ -25,6 +25,9 @@ class WarpingTest {
     return shapes;
   }
 
+  /** Rounding, where walls that meet in one point do not warp: sizes of other shapes are 1e-9. */
+  private static final double NOTHING = 1e-20;
+
   /** ∫ω·y dA = ∫ω·z dA = 0: the pole of the warping is the shear centre of the shear flow. */
   @ParameterizedTest
   @MethodSource("shapes")
@@ -45,9 +48,9 @@ class WarpingTest {
       alongZ += area * Gauss.mean(s -> warping.at(wall, s) * path.at(s).z());
       size += area * Gauss.mean(s -> Math.abs(warping.at(wall, s)));
     }
-    assertEquals(0, none, QUADRATURE * size);
-    assertEquals(0, alongY, QUADRATURE * size * 0.1);
-    assertEquals(0, alongZ, QUADRATURE * size * 0.1);
+    assertEquals(0, none, QUADRATURE * size + NOTHING);
+    assertEquals(0, alongY, QUADRATURE * size * 0.1 + NOTHING);
+    assertEquals(0, alongZ, QUADRATURE * size * 0.1 + NOTHING);
   }
 
   @ParameterizedTest
@@ -80,7 +83,9 @@ class WarpingTest {
       ThinWalls old = new ThinWalls(strips);
       ThinWalls turned =
           new ThinWalls(
-              strips.stream().map(s -> new Strip(s.path().turned(turn), s.thickness())).toList());
+              strips.stream()
+                  .map(s -> new Strip(s.path().turned(turn), s.thickness(), s.filled()))
+                  .toList());
       double iw = old.warping().resistance().iw();
       assertEquals(iw, turned.warping().resistance().iw(), 1e-9 * iw + 1e-24);
       assertEquals(1, turned.torsionConstant() / old.torsionConstant(), 1e-9);
