@@ -51,7 +51,10 @@ class SpaceFrameTest {
   }
 
   private static void assertAgree(Frame frame) {
-    List<Load.AtNode> loads = hits(frame);
+    assertAgree(frame, hits(frame));
+  }
+
+  private static void assertAgree(Frame frame, List<? extends Load> loads) {
     Response flat = Solver.of(frame).solve(LoadCase.of("hits", loads.toArray(Load[]::new)));
     SpaceFrame space = new SpaceFrame(frame, loads);
     for (Node node : frame.nodes()) {
@@ -116,10 +119,15 @@ class SpaceFrameTest {
   @ValueSource(longs = {71, 72, 73, 74, 75, 76})
   void a_random_frame_without_hinges_agrees(long seed) {
     Frame made = new RandomFrames(seed).frame();
-    Frame.Builder frame = Frame.in(made.plane());
-    made.nodes().forEach(frame::node);
-    made.beams().forEach(beam -> frame.beam(beam.released(Set.of(), Set.of())));
-    made.supports().forEach(frame::support);
-    assertAgree(frame.build());
+    assertAgree(made.with(beam -> beam.released(Set.of(), Set.of())));
+  }
+
+  @ParameterizedTest
+  @ValueSource(longs = {81, 82, 83, 84, 85, 86, 87, 88, 89, 90})
+  void springs_in_joints_rigid_arms_shear_strain_and_every_load_agree(long seed) {
+    RandomFrames random = new RandomFrames(seed);
+    Frame stiff = random.frame().with(beam -> beam.released(Set.of(), Set.of()));
+    Frame frame = random.jointed(stiff);
+    assertAgree(frame, random.all(frame).loads());
   }
 }
