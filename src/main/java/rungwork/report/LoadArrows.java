@@ -5,9 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rungwork.fault.Scale;
 import rungwork.frame.Beam;
 import rungwork.frame.Frame;
+import rungwork.frame.Freedom;
 import rungwork.frame.Load;
 import rungwork.frame.LoadCase;
 import rungwork.frame.Point;
@@ -26,6 +28,10 @@ import rungwork.solve.Response;
  * @param loadCase its loads
  */
 public record LoadArrows(Frame frame, LoadCase loadCase) implements Shown {
+  private static final Scale PERCENT = new Scale("%", 0.01);
+  private static final Scale KELVIN = new Scale("K", 1);
+  private static final Scale GRADIENT = new Scale("K/m", 1);
+  private static final Scale TURN = new Scale("mrad", 1e-3);
   private static final double WIDTH = 720;
   private static final double LONGEST = 92;
   private static final double SHORTEST = 16;
@@ -124,7 +130,7 @@ public record LoadArrows(Frame frame, LoadCase loadCase) implements Shown {
     if (loads().stream().anyMatch(load -> load.moment() > 0)) {
       blocks.add(new Block.Folded("The moments drawn", List.of(new Block.Figure(moments(units)))));
     }
-    List<String> remarks = new ArrayList<>(strains());
+    List<String> remarks = new ArrayList<>(strains(units));
     remarks.addAll(loadCase.assumptions());
     if (!remarks.isEmpty()) {
       blocks.add(new Block.Remarks(remarks));
@@ -134,11 +140,39 @@ public record LoadArrows(Frame frame, LoadCase loadCase) implements Shown {
   }
 
   /** What strains the frame without a force, in words. */
-  private List<String> strains() {
-    return loadCase.loads().stream()
-        .filter(load -> acting(load).isEmpty())
-        .map(Load::toString)
-        .toList();
+  private List<String> strains(Units units) {
+    return loadCase.loads().stream().flatMap(load -> strain(load, units)).toList();
+  }
+
+  private static Stream<String> strain(Load load, Units units) {
+    Scale length = units.scale(Kind.LENGTH);
+    if (load instanceof Load.Warmth warmth) {
+      return Stream.of(
+          "%s warmed by %s, across y by %s, across z by %s"
+              .formatted(
+                  warmth.beam(),
+                  KELVIN.show(warmth.rise()),
+                  GRADIENT.show(warmth.acrossY()),
+                  GRADIENT.show(warmth.acrossZ())));
+    } else if (load instanceof Load.Misfit misfit) {
+      return Stream.of(
+          "%s made too long by %s, twisted by %s, bowed by %s along y and %s along z"
+              .formatted(
+                  misfit.beam(),
+                  length.show(misfit.tooLong()),
+                  TURN.show(misfit.twisted()),
+                  length.show(misfit.bowY()),
+                  length.show(misfit.bowZ())));
+    } else if (load instanceof Load.Settlement settled) {
+      boolean moves = settled.motion().ordinal() < Freedom.RX.ordinal();
+      return Stream.of(
+          "support at %s forced, %s, by %s"
+              .formatted(
+                  settled.node(),
+                  settled.motion().motion(),
+                  (moves ? length : TURN).show(settled.amount())));
+    }
+    return Stream.empty();
   }
 
   private Table table(Units units) {
@@ -168,7 +202,7 @@ public record LoadArrows(Frame frame, LoadCase loadCase) implements Shown {
     if (load instanceof Load.AtNode node) {
       return Optional.of(new Acting(node.node(), frame.node(node.node()).at(), node.wrench()));
     } else if (load instanceof Load.OnBeam on) {
-      String place = "on %s at %s".formatted(on.beam(), Scale.MM.show(on.from()));
+      String place = "on %s at %s".formatted(on.beam(), part(on.beam(), on.from()));
       return Optional.of(new Acting(place, along(on.beam(), on.from()), on.wrench()));
     } else if (load instanceof Load.AlongBeam along) {
       double length = frame.length(frame.beam(along.beam()));
@@ -180,27 +214,33 @@ public record LoadArrows(Frame frame, LoadCase loadCase) implements Shown {
     return Optional.empty();
   }
 
-  /** The resultant of a load that varies linearly: its centre is off the part's middle. */
+  /** The resultant of a load that varies linearly: (last − first)·l²/12 turns about its middle. */
   private Acting acting(Load.AlongPart part) {
     double length = part.to() - part.from();
-    Load.PerMetre first = part.first();
-    Load.PerMetre last = part.last();
-    Wrench atFirst = Wrench.force(first.wx(), first.wy(), first.wz()).times(length / 2);
-    Wrench atLast = Wrench.force(last.wx(), last.wy(), last.wz()).times(length / 2);
+    Load.PerMetre a = part.first();
+    Load.PerMetre b = part.last();
     Point middle = along(part.beam(), (part.from() + part.to()) / 2);
-    Wrench sum =
-        atFirst
-            .moved(along(part.beam(), part.from() + length / 3), middle)
-            .plus(atLast.moved(along(part.beam(), part.to() - length / 3), middle));
-    return new Acting(words(part), middle, sum);
+    Wrench force =
+        Wrench.force(a.wx() + b.wx(), a.wy() + b.wy(), a.wz() + b.wz()).times(length / 2);
+    Wrench rest =
+        Wrench.force(b.wx() - a.wx(), b.wy() - a.wy(), b.wz() - a.wz())
+            .times(length / 12)
+            .moved(along(part.beam(), part.to()), along(part.beam(), part.from()));
+    Wrench turn = Wrench.moment(rest.mx(), rest.my(), rest.mz());
+    return new Acting(words(part), middle, force.plus(turn));
   }
 
   private String words(Load.AlongPart part) {
     boolean whole = part.from() == 0 && part.to() == frame.length(frame.beam(part.beam()));
     return whole
         ? "along " + part.beam()
-        : "along %s from %s to %s"
-            .formatted(part.beam(), Scale.MM.show(part.from()), Scale.MM.show(part.to()));
+        : "along %s, %s–%s"
+            .formatted(part.beam(), part(part.beam(), part.from()), part(part.beam(), part.to()));
+  }
+
+  /** A place on a beam as a part of its length: the same in every reader's units. */
+  private String part(String beam, double from) {
+    return PERCENT.show(from / frame.length(frame.beam(beam)), 3);
   }
 
   private Point along(String name, double from) {

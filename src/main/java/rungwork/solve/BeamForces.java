@@ -49,7 +49,7 @@ public final class BeamForces {
    * @return the six internal forces there
    */
   public InternalForces at(double fraction) {
-    double[] state = span.at(fraction, member);
+    double[] state = span.forcesAt(fraction, member.length());
     return new InternalForces(
         state[Span.N],
         state[Span.VY],

@@ -110,7 +110,7 @@ final class Span {
 
   /** The state at a fraction of the length, the start at rest and without force. */
   double[] at(double fraction, Member member) {
-    double[] state = new double[STATE];
+    double[] state = forcesAt(fraction, member.length());
     double x = fraction * member.length();
     state[U] = strain[0] * x;
     state[TURN_X] = strain[1] * x;
@@ -119,7 +119,16 @@ final class Span {
     state[V] = strain[3] * x * x / 2;
     state[W] = -strain[2] * x * x / 2;
     for (Term term : terms) {
-      term.addTo(state, fraction, member);
+      term.addMotions(state, fraction, member);
+    }
+    return state;
+  }
+
+  /** A state's forces alone; its motions are left at nothing. */
+  double[] forcesAt(double fraction, double length) {
+    double[] state = new double[STATE];
+    for (Term term : terms) {
+      term.addForces(state, fraction, length);
     }
     return state;
   }

@@ -19,29 +19,43 @@ package rungwork.solve;
  *     torque for all
  */
 record Term(double from, int order, double[] load) {
-  /** Adds what it does at a fraction of the length to a state, see {@link Span}. */
-  void addTo(double[] state, double fraction, Member member) {
+  /** Adds what it does to the internal forces at a fraction of the length, see {@link Span}. */
+  void addForces(double[] state, double fraction, double length) {
+    if (fraction < from) {
+      return;
+    }
+    double h = (fraction - from) * length;
+    double p0 = power(h);
+    double p1 = p0 * h / (order + 1);
+    state[Span.N] -= load[0] * p0;
+    state[Span.VY] -= load[1] * p0;
+    state[Span.VZ] -= load[2] * p0;
+    state[Span.T] -= load[3] * p0;
+    state[Span.MY] -= load[2] * p1 + load[4] * p0;
+    state[Span.MZ] += load[1] * p1 - load[5] * p0;
+  }
+
+  /** Adds what it does to the motions at a fraction of the length. */
+  void addMotions(double[] state, double fraction, Member member) {
     if (fraction < from) {
       return;
     }
     double h = (fraction - from) * member.length();
-    double p0 = order == 0 ? 1 : order == 1 ? h : h * h / 2;
-    double p1 = p0 * h / (order + 1);
+    double p1 = power(h) * h / (order + 1);
     double p2 = p1 * h / (order + 2);
     double p3 = p2 * h / (order + 3);
     Member.Rigidity r = member.rigidity();
     state[Span.U] -= load[0] * p1 / r.stretching();
-    state[Span.N] -= load[0] * p0;
     state[Span.TURN_X] -= load[3] * p1 / r.twisting();
-    state[Span.T] -= load[3] * p0;
     state[Span.V] += (load[1] * p3 - load[5] * p2) / r.bendingZ() - load[1] * p1 / r.shearingY();
     state[Span.TURN_Z] += (load[1] * p2 - load[5] * p1) / r.bendingZ();
-    state[Span.VY] -= load[1] * p0;
-    state[Span.MZ] += load[1] * p1 - load[5] * p0;
     state[Span.W] += (load[2] * p3 + load[4] * p2) / r.bendingY() - load[2] * p1 / r.shearingZ();
     state[Span.TURN_Y] -= (load[2] * p2 + load[4] * p1) / r.bendingY();
-    state[Span.VZ] -= load[2] * p0;
-    state[Span.MY] -= load[2] * p1 + load[4] * p0;
+  }
+
+  /** hⁿ/n!. */
+  private double power(double h) {
+    return order == 0 ? 1 : order == 1 ? h : h * h / 2;
   }
 
   /** The load per metre at a fraction of the length along an axis, 0 to 3; none of a point load. */

@@ -13,6 +13,7 @@ import org.w3c.dom.Element;
 import rungwork.check.Member;
 import rungwork.frame.Beam;
 import rungwork.frame.Frame;
+import rungwork.frame.Freedom;
 import rungwork.frame.Load;
 import rungwork.frame.LoadCase;
 import rungwork.frame.Plane;
@@ -168,6 +169,41 @@ class FramePicturesTest {
     assertTrue(page.text().contains("along arm"));
     assertTrue(page.text().contains("tyres grip"));
     assertTrue(page.text().contains("common practice, no source"));
+  }
+
+  @Test
+  void loads_on_beams_and_strains_are_told_in_the_readers_units() {
+    Frame frame = cantilever(Wrench.ZERO).frame();
+    double length = frame.length(frame.beam("arm"));
+    Load.PerMetre down = new Load.PerMetre(0, 0, -300);
+    LoadArrows arrows =
+        new LoadArrows(
+            frame,
+            LoadCase.of(
+                "all",
+                new Load.OnBeam("arm", length / 4, Wrench.force(0, 0, -500)),
+                new Load.AlongPart("arm", 0, length, Load.PerMetre.NONE, down),
+                Load.AlongPart.uniform("arm", length / 5, length / 2, down),
+                Load.Warmth.uniform("arm", 12e-6, 30),
+                new Load.Misfit("arm", 0.00254, 0, 0, 0),
+                new Load.Settlement("foot", Freedom.UZ, -0.00508),
+                new Load.Settlement("foot", Freedom.RY, 0.002)));
+    Drawings.holds(arrows.forces(Units.METRIC));
+    String metric = arrows.page(Units.METRIC).text();
+    for (String expected :
+        List.of(
+            "on arm at 25.0 %",
+            "along arm, 20.0 %–50.0 %",
+            "arm warmed by 30.00 K, across y by 0 K/m, across z by 0 K/m",
+            "arm made too long by 2.540 mm, twisted by 0 mrad, bowed by 0 mm along y and 0 mm along"
+                + " z",
+            "support at foot forced, moving along z, by -5.080 mm",
+            "support at foot forced, turning about y, by 2.000 mrad")) {
+      assertTrue(metric.contains(expected), () -> expected + " in " + metric);
+    }
+    String customary = arrows.page(Units.INCH_POUND).text();
+    assertTrue(customary.contains("too long by 0.1000 in"), customary);
+    assertFalse(customary.contains(" mm"), customary);
   }
 
   @Test

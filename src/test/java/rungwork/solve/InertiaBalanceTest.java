@@ -12,11 +12,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import rungwork.fault.ModelException;
 import rungwork.fault.SolveException;
+import rungwork.frame.Beam;
 import rungwork.frame.Frame;
 import rungwork.frame.Load;
 import rungwork.frame.LoadCase;
 import rungwork.frame.Mass;
+import rungwork.frame.Plane;
 import rungwork.frame.Point;
+import rungwork.frame.Support;
 import rungwork.frame.Wrench;
 
 class InertiaBalanceTest {
@@ -186,6 +189,27 @@ class InertiaBalanceTest {
     assertEquals(0, Totals.size(asMasses.plus(alongBeams.times(-1))), 1e-9);
     double kilograms = own.masses().stream().mapToDouble(Mass::kilograms).sum();
     assertEquals(7850 * 294e-6 * (6 * Ladders.BAY + 4 * Ladders.WIDTH), kilograms, 1e-9);
+  }
+
+  @Test
+  void a_turning_beam_bends_by_a_load_that_grows_with_the_distance() {
+    // An arm clamped at its root starts to turn: ρAα·x along it, root moment ρAαL³/3.
+    Frame arm =
+        Frame.in(Plane.PLAN)
+            .node("root", ORIGIN)
+            .node("tip", new Point(1.5, 0, 0))
+            .beam(Beam.rigid("arm", "root", "tip", Stocks.TUBE))
+            .support(Support.fixed("root"))
+            .build();
+    RigidAcceleration turning = new RigidAcceleration(ORIGIN, 0, 0, 0, 0, 0, 20);
+    List<Load> loads = new SelfWeight(arm).loads(turning);
+    Response response = Solver.of(arm).solve(new LoadCase("turning", "test", List.of(), loads));
+    double line = 7850 * 294e-6 * 20;
+    assertEquals(-line * 1.5 * 1.5 * 1.5 / 3, response.forces("arm").at(0).mz(), 1e-9);
+    assertEquals(-line * 1.5 * 1.5 / 2, response.forces("arm").at(0).vy(), 1e-9);
+    // 11 w L⁴/120 EI: the tables' cantilever under a triangle that is largest at its tip.
+    double sag = 11 * line * 1.5 * Math.pow(1.5, 4) / 120 / (210e9 * 69.5e-9);
+    assertEquals(-sag, response.displacement("tip").uy(), 1e-12);
   }
 
   @Test
