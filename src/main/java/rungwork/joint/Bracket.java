@@ -163,6 +163,28 @@ public record Bracket(String name, TubeWall rail, Outline outline, Stand stand, 
         .orElseThrow();
   }
 
+  /**
+   * How far the nominal stress in the rail's wall beside the weld swings between two loads.
+   *
+   * @param from the one load
+   * @param to the other load
+   * @return the stress range [Pa]
+   */
+  public double toeRange(FaceLoad from, FaceLoad to) {
+    return largestForce(to.since(from)) / rail.wall();
+  }
+
+  /**
+   * How far the stress on the throat swings between two loads.
+   *
+   * @param from the one load
+   * @param to the other load
+   * @return the stress range [Pa]
+   */
+  public double rootRange(FaceLoad from, FaceLoad to) {
+    return largestForce(to.since(from)) / seam.throat();
+  }
+
   @Override
   public List<Check> checks(FaceLoad load) {
     List<Check> checks = new ArrayList<>(new BracketWeld(this, load).checks());

@@ -9,6 +9,7 @@ import rungwork.check.Check;
 import rungwork.check.CheckSheet;
 import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
+import rungwork.fault.Scale;
 import rungwork.joint.FaceLoad;
 import rungwork.joint.Factors;
 import rungwork.joint.Joint;
@@ -22,7 +23,10 @@ import rungwork.joint.Joint;
  */
 public record MountChain(String mount, Face face, List<Joint> parts) {
   private static final List<String> NOT_MADE =
-      List.of("strength of arms and links not listed", "repeated load");
+      List.of("strength of arms and links not listed", "repeated load, unless screened apart");
+
+  private static final List<String> NOT_REPEATED =
+      List.of("fatigue of bolts, tabs, tube walls and rod ends", "corrosion and weld defects");
 
   private static final String WHOLE_LOAD = "every part carries the mount's whole load";
   private static final String FREE_JOINTS =
@@ -83,6 +87,49 @@ public record MountChain(String mount, Face face, List<Joint> parts) {
     CheckSheet sheet =
         new CheckSheet("mount " + mount, checks, NOT_MADE, assumed, cautions(factors));
     return new ChainSheet(this, List.of(), arrivals, sheet);
+  }
+
+  /**
+   * A swing of load that comes back again and again.
+   *
+   * @param event such as {@code braking to a stop}
+   * @param from the corner's forces at its one end, such as standing
+   * @param to the corner's forces at its other end
+   * @param count how often in the stated use, at least zero
+   */
+  public record Swing(String event, CornerForces from, CornerForces to, double count) {
+    /** Refuses a negative count. */
+    public Swing {
+      event = Guard.name("swing", event);
+      Guard.notNegative("count of " + event, count, Scale.NUMBER);
+    }
+  }
+
+  /**
+   * Screening of this mount's welds for a stated use, such as a simple year: stress ranges at toe
+   * and root, added up by Miner's rule. It compares designs; it is never a life.
+   *
+   * @param use the swings, one at least
+   * @param gammaMf what a detail's class is divided by, such as {@link
+   *     rungwork.joint.FatigueScreening#SAFE_LIFE}
+   * @return the screening of every weld
+   */
+  public CheckSheet repeated(List<Swing> use, double gammaMf) {
+    List<String> assumed = new ArrayList<>();
+    use.forEach(
+        swing ->
+            assumed.add(
+                swing.event()
+                    + ": "
+                    + Scale.NUMBER.show(swing.count())
+                    + " times from "
+                    + swing.from().loadCase()
+                    + " to "
+                    + swing.to().loadCase()
+                    + ", counts stated by the user"));
+    List<Check> checks = new Repeated(this, use, gammaMf).checks();
+    return new CheckSheet(
+        "mount " + mount + ", repeated load", checks, NOT_REPEATED, assumed, Set.of());
   }
 
   private void refuseElsewhere(MountForce force) {

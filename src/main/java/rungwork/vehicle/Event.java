@@ -37,6 +37,10 @@ public record Event(String name, String source, List<String> assumptions, Kind k
   /** Usual factor of a bump under one wheel, on the road [1] (Pawlowski 1969, from memory). */
   static final double ONE_WHEEL_FACTOR = 1.3;
 
+  private static final double POTHOLE_VERTICAL = 2;
+  private static final double POTHOLE_BRAKING = 1.1;
+  private static final double LEAST_KERB = 1.4;
+  private static final double MOST_KERB = 1.75;
   private static final double G = Scale.G.inSi();
   private static final String AXLES_SHARE =
       "each axle's load acts at the centre of mass's distance from the middle";
@@ -298,6 +302,74 @@ public record Event(String name, String source, List<String> assumptions, Kind k
         "limited by the tyres, about 1 g: lecture notes on vehicle loads",
         "steady: no rolling; the front axle moves the stated share of the load across",
         (vehicle, ladder) -> new WheelForces(vehicle).cornered(towards, a).pushes());
+  }
+
+  /**
+   * Braking through a pothole with one wheel: it gets twice its standing load and is held back with
+   * 1.1 times it; the others keep their standing loads.
+   *
+   * @param axle the wheel's axle
+   * @param side the wheel's side
+   * @return the event
+   */
+  public static Event potholeBraking(Axle axle, Side side) {
+    return driving(
+        "pothole braking, " + axle.word() + " " + side.word() + " wheel",
+        "2 g with 1 to 1.1 g: common practice, no source",
+        "of the wheel's standing load; the body is free to rise, pitch, roll and yaw",
+        (vehicle, ladder) ->
+            new WheelForces(vehicle)
+                .pushed(
+                    vehicle.wheel(axle, side),
+                    load -> Wrench.force(-POTHOLE_BRAKING * load, 0, POTHOLE_VERTICAL * load))
+                .pushes());
+  }
+
+  /**
+   * Sliding sideways against a kerb with one wheel: it carries its axle alone and is pushed inwards
+   * with the force that rolls the vehicle over, factor t/(2 h), times a factor.
+   *
+   * @param axle the wheel's axle
+   * @param side the wheel's side
+   * @param factor of the roll-over acceleration, from 1.4 to 1.75
+   * @return the event
+   */
+  public static Event kerb(Axle axle, Side side, double factor) {
+    if (!(factor >= LEAST_KERB && factor <= MOST_KERB)) {
+      throw new ModelException(
+          "kerb factor " + Scale.NUMBER.show(factor) + " is outside 1.4 to 1.75 of roll-over");
+    }
+    return driving(
+        "kerb, " + axle.word() + " " + side.word() + " wheel, × " + Scale.NUMBER.show(factor, 3),
+        "1.4 to 1.75 times the roll-over acceleration: lecture notes on vehicle loads",
+        "the axle's other wheel is just off the ground; the force acts at the contact, a kerb"
+            + " strikes higher; the body is free to slide, roll and yaw",
+        (vehicle, ladder) -> new WheelForces(vehicle).againstKerb(axle, side, factor).pushes());
+  }
+
+  /**
+   * Braking in a turn: both load transfers at once; each wheel holds in proportion to its load.
+   *
+   * @param towards the side of the turn's centre
+   * @param acceleration towards that side, above zero; common practice 0.75 g
+   * @param braking deceleration, above zero; common practice 0.75 g
+   * @return the event
+   */
+  public static Event brakingInTurn(
+      Side towards, Quantity<Acceleration> acceleration, Quantity<Acceleration> braking) {
+    double lateral = Guard.positive("cornering", si("cornering", acceleration), Scale.G);
+    double a = Guard.positive("braking", si("braking", braking), Scale.G);
+    return driving(
+        "braking "
+            + Scale.G.show(a, 2)
+            + " in a turn to the "
+            + towards.word()
+            + " "
+            + Scale.G.show(lateral, 2),
+        "0.75 g and 0.75 g: common practice, no source",
+        "steady: no rolling and pitching; brakes in proportion to each wheel's load turn the"
+            + " vehicle a little, which its inertia takes",
+        (vehicle, ladder) -> new WheelForces(vehicle).brakedInTurn(towards, lateral, a).pushes());
   }
 
   /**

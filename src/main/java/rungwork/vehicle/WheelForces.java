@@ -3,6 +3,7 @@ package rungwork.vehicle;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
@@ -87,6 +88,39 @@ final class WheelForces {
           double load = loadInTurn(wheel, towards, a);
           double lateral = towards.sign() * load * a / Scale.G.inSi();
           return Wrench.force(0, lateral, load);
+        });
+  }
+
+  /** One wheel's standing load [N] turned into another force; the others keep theirs. */
+  WheelForces pushed(Wheel pushed, DoubleFunction<Wrench> force) {
+    return new WheelForces(
+        this,
+        wheel -> wheel.equals(pushed) ? force.apply(forces.get(wheel).fz()) : forces.get(wheel));
+  }
+
+  /** A wheel that carries its axle alone and is pushed inwards by a factor of roll-over. */
+  WheelForces againstKerb(Axle axle, Side side, double factor) {
+    double load = vehicle.axleLoads().get(axle);
+    double rollOver = vehicle.track(axle) / (2 * vehicle.centreOfMass().z());
+    Wrench push = Wrench.force(0, -side.sign() * factor * rollOver * load, load);
+    return new WheelForces(
+        this,
+        wheel -> {
+          if (wheel.axle() != axle) {
+            return forces.get(wheel);
+          }
+          return wheel.side() == side ? push : Wrench.ZERO;
+        });
+  }
+
+  /** Cornering and braking [m/s²] at once: both transfers, each wheel its part of both forces. */
+  WheelForces brakedInTurn(Side towards, double lateral, double a) {
+    WheelForces turned = braked(a).cornered(towards, lateral);
+    return new WheelForces(
+        turned,
+        wheel -> {
+          Wrench force = turned.forces.get(wheel);
+          return force.plus(Wrench.force(-force.fz() * a / Scale.G.inSi(), 0, 0));
         });
   }
 

@@ -13,10 +13,12 @@ import org.junit.jupiter.api.Test;
 import rungwork.check.Basis;
 import rungwork.check.Caution;
 import rungwork.check.Check;
+import rungwork.check.CheckSheet;
 import rungwork.check.LimitState;
 import rungwork.fault.ModelException;
 import rungwork.frame.Wrench;
 import rungwork.joint.Bolt;
+import rungwork.joint.FaceLoad;
 import rungwork.joint.Factors;
 import rungwork.joint.Joint;
 import rungwork.joint.Parts;
@@ -232,5 +234,54 @@ class MountChainTest {
         "mount lower fore is under no load case; give it one at least",
         assertThrows(ModelException.class, () -> chain.under(List.of(), Factors.ROAD))
             .getMessage());
+  }
+
+  @Test
+  void repeated_load_adds_the_damage_of_each_swing() {
+    CornerForces standing = Corners.twoArms().under("standing", Wrench.force(0, 0, 2000));
+    MountChain chain = chain(Parts.tab());
+    MountChain.Swing stops = new MountChain.Swing("stops", standing, braking(), 5000);
+    MountChain.Swing bumps = new MountChain.Swing("bumps", standing, bump(), 200);
+    CheckSheet sheet = chain.repeated(List.of(stops, bumps), 1.35);
+    assertEquals(
+        List.of("root of a fillet weld", "toe of a fillet weld"),
+        sheet.checks().stream().map(Check::where).sorted().toList());
+    double both = cube(chain.repeated(List.of(stops, bumps), 1.35));
+    double apart =
+        cube(chain.repeated(List.of(stops), 1.35)) + cube(chain.repeated(List.of(bumps), 1.35));
+    assertEquals(apart, both, 1e-9 * both);
+  }
+
+  /** Damage goes with the third power of the equal range. */
+  private static double cube(CheckSheet sheet) {
+    return Math.pow(sheet.checks().get(0).utilisation().orElseThrow(), 3);
+  }
+
+  @Test
+  void a_swing_takes_the_worse_way_of_sharing_a_thrust() {
+    CornerForces standing = Corners.twoArms().under("standing", Wrench.force(0, 0, 2000));
+    CornerForces thrust = Corners.twoArms().under("thrust", Wrench.force(-1000, 0, 2000));
+    WeldGroup weld = weld("weld");
+    FaceLoad from = FACE.load(standing.on("lower fore").get(0), Factors.UNFACTORED);
+    FaceLoad to = FACE.load(thrust.on("lower fore").get(1), Factors.UNFACTORED);
+    double range = weld.rootRange(from, to);
+    CheckSheet sheet =
+        chain(Parts.tab())
+            .repeated(List.of(new MountChain.Swing("stops", standing, thrust, 2e6)), 1);
+    double root =
+        sheet.checks().stream()
+            .filter(check -> check.where().equals("root of a fillet weld"))
+            .findFirst()
+            .orElseThrow()
+            .verdict()
+            .numbers()
+            .orElseThrow()
+            .demand();
+    assertEquals(range, root, 1e-6 * range);
+    assertTrue(
+        sheet
+            .assumptions()
+            .contains("stops: 2000000 times from standing to thrust, counts stated by the user"),
+        sheet.assumptions().toString());
   }
 }

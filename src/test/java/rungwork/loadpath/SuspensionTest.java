@@ -112,7 +112,10 @@ class SuspensionTest {
         Event.bumpBothWheels(Axle.FRONT),
         Event.bumpOneWheel(Axle.FRONT, Side.LEFT),
         Event.braking(g(0.8)),
-        Event.cornering(Side.RIGHT, g(0.7)));
+        Event.cornering(Side.RIGHT, g(0.7)),
+        Event.potholeBraking(Axle.FRONT, Side.LEFT),
+        Event.kerb(Axle.FRONT, Side.LEFT, 1.5),
+        Event.brakingInTurn(Side.LEFT, g(0.5), g(0.5)));
   }
 
   @ParameterizedTest

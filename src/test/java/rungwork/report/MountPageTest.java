@@ -130,7 +130,10 @@ class MountPageTest {
         assertTrue(words.contains(number), number + " in " + words);
       }
     }
-    assertTrue(words.contains("every way: strength of arms and links not listed; repeated load"), words);
+    assertTrue(
+        words.contains(
+            "every way: strength of arms and links not listed; repeated load, unless screened apart"),
+        words);
     assertTrue(words.contains("tab, besides: "), words);
     assertTrue(words.contains("rocking of the face of rail wall"), words);
   }

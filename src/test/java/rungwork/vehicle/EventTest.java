@@ -176,4 +176,45 @@ class EventTest {
   private static void message(String message, org.junit.jupiter.api.function.Executable act) {
     assertEquals(message, assertThrows(ModelException.class, act).getMessage());
   }
+
+  @Test
+  void pothole_braking_changes_one_wheel_alone() {
+    List<Wrench> standing = forces(Event.standing());
+    List<Wrench> pothole = forces(Event.potholeBraking(Axle.FRONT, Side.RIGHT));
+    double load = standing.get(1).fz();
+    assertEquals(Wrench.force(-1.1 * load, 0, 2 * load), pothole.get(1));
+    for (int other : List.of(0, 2, 3)) {
+      assertEquals(standing.get(other), pothole.get(other));
+    }
+  }
+
+  @Test
+  void against_a_kerb_a_wheel_carries_its_axle_and_is_pushed_inwards() {
+    List<Wrench> kerb = forces(Event.kerb(Axle.FRONT, Side.LEFT, 1.5));
+    Vehicle vehicle = Curlew.vehicle();
+    double axle = vehicle.axleLoads().get(Axle.FRONT);
+    double rollOver = 1.3 / (2 * vehicle.centreOfMass().z());
+    assertEquals(-1.5 * rollOver * axle, kerb.get(0).fy(), 1e-9);
+    assertEquals(axle, kerb.get(0).fz(), 1e-9);
+    assertEquals(Wrench.ZERO, kerb.get(1));
+    assertEquals(
+        "kerb factor 2.000 is outside 1.4 to 1.75 of roll-over",
+        assertThrows(ModelException.class, () -> Event.kerb(Axle.FRONT, Side.LEFT, 2))
+            .getMessage());
+  }
+
+  @Test
+  void braking_in_a_turn_carries_the_weight_and_both_decelerations() {
+    List<Wrench> both = forces(Event.brakingInTurn(Side.LEFT, g(0.5), g(0.6)));
+    List<Wrench> braking = forces(Event.braking(g(0.6)));
+    List<Wrench> turning = forces(Event.cornering(Side.LEFT, g(0.5)));
+    List<Wrench> standing = forces(Event.standing());
+    for (int i = 0; i < 4; i++) {
+      double moved = braking.get(i).fz() + turning.get(i).fz() - standing.get(i).fz();
+      assertEquals(moved, both.get(i).fz(), 1e-9);
+    }
+    assertEquals(620 * G, both.stream().mapToDouble(Wrench::fz).sum(), 1e-8);
+    assertEquals(-0.6 * 620 * G, both.stream().mapToDouble(Wrench::fx).sum(), 1e-8);
+    assertEquals(0.5 * 620 * G, both.stream().mapToDouble(Wrench::fy).sum(), 1e-8);
+  }
 }
