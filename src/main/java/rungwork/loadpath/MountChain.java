@@ -32,7 +32,7 @@ public record MountChain(String mount, Face face, List<Joint> parts) {
   private static final String FREE_JOINTS =
       "joints of the suspension turn freely; springs and roll bars stand still";
 
-  /** Refuses a chain without parts, and parts of one name. */
+  /** Refuses a chain without parts, parts of one name, and a weld that misses its tab. */
   public MountChain {
     mount = Guard.name("mount", mount);
     parts = List.copyOf(parts);
@@ -45,6 +45,7 @@ public record MountChain(String mount, Face face, List<Joint> parts) {
         throw new ModelException("mount " + mount + " has two parts named " + part.name());
       }
     }
+    Touching.refuseApart(parts);
   }
 
   /**

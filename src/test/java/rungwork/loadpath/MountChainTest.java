@@ -284,4 +284,28 @@ class MountChainTest {
             .contains("stops: 2000000 times from standing to thrust, counts stated by the user"),
         sheet.assumptions().toString());
   }
+
+  @Test
+  void a_weld_that_misses_its_tab_is_refused() {
+    WeldGroup wide =
+        new WeldGroup(
+            "weld",
+            Run.bothSides(mm(60), mm(5)),
+            Seam.fillet(mm(3), MPa(490)),
+            Parent.of(Parts.S355, mm(3)));
+    assertEquals(
+        "run 1 of weld weld reaches 30.00 mm along the foot of tab front tab, which ends at 20.00"
+            + " mm; a weld lies on the outline of what it holds",
+        refused(List.of(Parts.tab(), wide)));
+    WeldGroup apart =
+        new WeldGroup(
+            "weld",
+            Run.bothSides(mm(40), mm(50)),
+            Seam.fillet(mm(3), MPa(490)),
+            Parent.of(Parts.S355, mm(3)));
+    assertEquals(
+        "run 1 of weld weld reaches 25.00 mm along the pin of tab front tab, which ends at 2.500"
+            + " mm; a weld lies on the outline of what it holds",
+        refused(List.of(Parts.tab(), apart)));
+  }
 }

@@ -29,7 +29,7 @@ final class Mounts {
   private Mounts() {}
 
   static MountChain single() {
-    return chain(Parts.tab(), Run.bothSides(mm(60), mm(5)));
+    return chain(Parts.tab(), Run.bothSides(mm(40), mm(5)));
   }
 
   static MountChain pair() {
