@@ -98,9 +98,21 @@ public record Outline(List<List<Segment>> loops) {
    * [m³].
    */
   double plasticModulus() {
+    return plasticModulus(0);
+  }
+
+  /**
+   * The same when part of the area carries a force: ∫ ± (z − centroid) dA, positive above the level
+   * that leaves that part of the area over [m³].
+   *
+   * @param share of the area that the force takes, from −1 in compression to 1 in tension [1]
+   * @return moment about y over the yield strength
+   */
+  double plasticModulus(double share) {
     double low = -reach(Spot::z);
     double high = -low;
-    double half = moments().area() / 2;
+    Moments all = moments();
+    double half = all.area() * (1 + share) / 2;
     for (int i = 0; i < HALVINGS; i++) {
       double middle = (low + high) / 2;
       if (above(middle).area() > half) {
@@ -110,8 +122,9 @@ public record Outline(List<List<Segment>> loops) {
       }
     }
     double level = (low + high) / 2;
-    Moments all = moments();
-    return 2 * above(level).moment() - (all.z() - level * all.area());
+    Half above = above(level);
+    double centre = all.z() / all.area();
+    return 2 * (above.moment() + (level - centre) * above.area());
   }
 
   /** The same outline, laid differently. */

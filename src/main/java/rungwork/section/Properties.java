@@ -63,6 +63,50 @@ public record Properties(
   }
 
   /**
+   * How far the axis of the larger second moment is turned from y towards z.
+   *
+   * @return from −π/2 to π/2 [rad]; nil where every axis is a principal one
+   */
+  public double principalAngle() {
+    return Math.atan2(-2 * iyz, iy - iz) / 2;
+  }
+
+  /**
+   * The larger second moment of all axes through the centroid.
+   *
+   * @return about the strong principal axis [m⁴]
+   */
+  public double strongest() {
+    return (iy + iz) / 2 + Math.hypot((iy - iz) / 2, iyz);
+  }
+
+  /**
+   * The smaller second moment of all axes through the centroid.
+   *
+   * @return about the weak principal axis [m⁴]
+   */
+  public double weakest() {
+    return (iy + iz) / 2 - Math.hypot((iy - iz) / 2, iyz);
+  }
+
+  /**
+   * The normal stress at a fibre, also where y and z are no principal axes: σ = N/A + ((My·Iz +
+   * Mz·Iyz)·z − (Mz·Iy + My·Iyz)·y)/(Iy·Iz − Iyz²) (unsymmetric bending, any textbook on strength
+   * of materials).
+   *
+   * @param n normal force, tension positive [N]
+   * @param my moment about y [N·m]
+   * @param mz moment about z [N·m]
+   * @param at the fibre from the centroid
+   * @return σ, tension positive [Pa]
+   */
+  public double normalStress(double n, double my, double mz, Spot at) {
+    double upwards = (my * iz + mz * iyz) * at.z();
+    double leftwards = (mz * iy + my * iyz) * at.y();
+    return n / area + (upwards - leftwards) / (iy * iz - iyz * iyz);
+  }
+
+  /**
    * The torsion constant that its stiffness counts with: free to warp, times the stiffening.
    *
    * @return GK over G [m⁴]

@@ -55,9 +55,10 @@
  * <p>Reading order: {@link rungwork.section.Section} (bought shapes), {@link
  * rungwork.section.FoldedProfile} (whatever a press brake makes), {@link rungwork.section.BuiltUp}
  * (parts welded to each other), {@link rungwork.section.Properties}, {@link
- * rungwork.section.StressPoint}, {@link rungwork.section.Wall}, {@link rungwork.section.Torsion};
- * for drawings {@link rungwork.section.Outline} with {@link rungwork.section.Segment}; then the
- * engines behind them, {@code Moments}, {@code ThinWalls} and {@code Warping}, and a shape such as {@code
+ * rungwork.section.StressPoint}, {@link rungwork.section.Wall}, {@link rungwork.section.Torsion},
+ * {@link rungwork.section.BendingModuli} (edges, inclined axes, axial force); for drawings {@link
+ * rungwork.section.Outline} with {@link rungwork.section.Segment}; then the engines behind them,
+ * {@code Moments}, {@code ThinWalls} and {@code Warping}, and a shape such as {@code
  * RectangularTube}.
  *
  * <p>Sources: EN 10219-2:2006 and EN 10210-2:2006 for tubes; EN 1993-1-1:2005 table 5.2 for what
