@@ -10,11 +10,13 @@ import rungwork.section.Properties;
 import rungwork.section.Torsion;
 
 /**
- * Whether a member that bends about its strong axis could escape sideways and twist. A square or
- * round tube cannot; for a rectangular tube the slenderness shows whether it may be left out; an
- * open section or a flat bar is not checked.
+ * Whether a tube that bends about its strong axis could escape sideways and twist. A square or
+ * round tube cannot; for a rectangular tube the slenderness shows whether it may be left out. Open
+ * sections and solid bars are asked for their {@link SidewaysStrength}.
  */
 final class LateralTorsionalBuckling implements Question {
+  static final String WHAT = "lateral-torsional buckling";
+
   private static final String SOURCE =
       "EN 1993-1-1:2005, 6.3.2.2(4) with the limit of 6.3.2.3(1) (from memory)";
 
@@ -48,7 +50,7 @@ final class LateralTorsionalBuckling implements Question {
 
   @Override
   public String what() {
-    return "lateral-torsional buckling";
+    return WHAT;
   }
 
   @Override
@@ -58,6 +60,11 @@ final class LateralTorsionalBuckling implements Question {
 
   @Override
   public boolean arises(LoadedMember member) {
+    return member.stock().section().torsion() == Torsion.CLOSED && bendsStrongly(member);
+  }
+
+  /** Whether it bends about a strong axis at all. */
+  static boolean bendsStrongly(LoadedMember member) {
     Properties section = member.stock().section().properties();
     BendingAxis strong = BendingAxis.strong(section);
     double weakest = strong.other().secondMoment(section);
@@ -69,12 +76,6 @@ final class LateralTorsionalBuckling implements Question {
 
   @Override
   public List<Finding> ask(LoadedMember member, RatedMaterial material) {
-    if (member.stock().section().torsion() != Torsion.CLOSED) {
-      String reason =
-          "lateral-torsional buckling is worked out for tubes only; an open section or a flat bar"
-              + " could escape sideways";
-      return List.of(Finding.notChecked(what(), reason, SOURCE));
-    }
     Optional<String> outside = SteelRange.of(material);
     return List.of(outside.map(tube(member, material)::outside).orElse(tube(member, material)));
   }

@@ -15,6 +15,7 @@ public final class MemberChecks {
       List.of(
           new CombinedStress(),
           new ColumnBuckling(),
+          new SidewaysStrength(),
           new LateralTorsionalBuckling(),
           new WallSlenderness());
 
@@ -25,7 +26,8 @@ public final class MemberChecks {
           "Columns: effective lengths as stated with each part; cold-formed tubes on curve c of EN"
               + " 1993-1-1, a hot-finished tube too. No buckling check where a part is in tension.",
           "Square and round tubes are not susceptible to lateral-torsional buckling (EN 1993-1-1,"
-              + " 6.3.2.1(2)); a rectangular tube is shown to be stocky enough or not checked.",
+              + " 6.3.2.1(2)); a rectangular tube is shown to be stocky enough or not checked; open sections and"
+              + " solid bars by 6.3.2.2, curve d, loads at the shear centre.",
           "Walls: class by EN 1993-1-1, table 5.2, with the elastic stresses where the wall is"
               + " compressed most; outstands and round tubes as if compressed uniformly.",
           "Twist of open sections: each with its bays' ends free to warp, one held and both held,"

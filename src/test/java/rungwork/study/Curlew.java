@@ -120,7 +120,7 @@ public final class Curlew {
         new Candidate("heavy", tube(120, 80)),
         new Candidate("light", tube(80, 60)),
         new Candidate(
-            "channel", new Stock(Section.foldedChannel(mm(120), mm(60), mm(6), mm(6)), STEEL)),
+            "channel", new Stock(Section.foldedChannel(mm(80), mm(120), mm(8), mm(8)), STEEL)),
         new Candidate("angle", new Stock(Section.angle(mm(50), mm(50), mm(5), mm(6)), STEEL)));
   }
 }
