@@ -56,7 +56,7 @@
  * rungwork.section.FoldedProfile} (whatever a press brake makes), {@link rungwork.section.BuiltUp}
  * (parts welded to each other), {@link rungwork.section.Properties}, {@link
  * rungwork.section.StressPoint}, {@link rungwork.section.Wall}, {@link rungwork.section.Torsion},
- * {@link rungwork.section.BendingModuli} (edges, inclined axes, axial force); for drawings {@link
+ * {@link rungwork.section.Outline.Moduli} (edges, inclined axes, axial force); for drawings {@link
  * rungwork.section.Outline} with {@link rungwork.section.Segment}; then the engines behind them,
  * {@code Moments}, {@code ThinWalls} and {@code Warping}, and a shape such as {@code
  * RectangularTube}.

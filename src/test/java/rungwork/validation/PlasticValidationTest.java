@@ -6,7 +6,7 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import rungwork.section.BendingModuli;
+import rungwork.section.Outline;
 import rungwork.section.Properties;
 import rungwork.section.Section;
 
@@ -41,7 +41,7 @@ class PlasticValidationTest {
 
   @Test
   void a_square_bar_on_its_edge_has_the_known_shape_factor() {
-    BendingModuli bar = new BendingModuli(Section.flatBar(mm(30), mm(30)));
+    Outline.Moduli bar = new Outline.Moduli(Section.flatBar(mm(30), mm(30)));
     double plastic = bar.plastic(Math.PI / 4);
     Published.memory(
             "B. G. Neal, The Plastic Methods of Structural Analysis, ch. 1", "square bar on edge")
@@ -52,7 +52,7 @@ class PlasticValidationTest {
   @ParameterizedTest
   @CsvSource({"0.2, 0.9600", "0.5, 0.7500", "0.8, 0.3600"})
   void a_solid_rectangle_keeps_one_minus_n_squared_of_its_plastic_moment(double n, String left) {
-    BendingModuli bar = new BendingModuli(Section.flatBar(mm(50), mm(20)));
+    Outline.Moduli bar = new Outline.Moduli(Section.flatBar(mm(50), mm(20)));
     Published.memory(
             "B. G. Neal, The Plastic Methods of Structural Analysis, ch. 6: 1 − n²",
             "rectangle, n = " + n)
@@ -62,7 +62,7 @@ class PlasticValidationTest {
   @ParameterizedTest
   @CsvSource({"0.2, 0.9511", "0.5, 0.7071", "0.8, 0.3090"})
   void a_thin_round_tube_keeps_the_cosine_of_its_plastic_moment(double n, String left) {
-    BendingModuli tube = new BendingModuli(Section.roundTube(mm(100), mm(0.02)));
+    Outline.Moduli tube = new Outline.Moduli(Section.roundTube(mm(100), mm(0.02)));
     Published.memory(
             "W. F. Chen & T. Atsuta, Theory of Beam-Columns, thin tube: cos(π·n/2)",
             "thin round tube, n = " + n)
@@ -79,7 +79,7 @@ class PlasticValidationTest {
             "M/Mpl",
             "",
             String.format(Locale.ROOT, "%.4f", 0.5 / (1 - 0.5 * webs)),
-            new BendingModuli(tube).byStandard(ABOUT_Z, 0.5));
+            new Outline.Moduli(tube).byStandard(ABOUT_Z, 0.5));
   }
 
   /** Sharp corners: the force's level first runs down the webs, then through a flange. */
@@ -89,7 +89,8 @@ class PlasticValidationTest {
     double h = 80;
     double b = 40;
     double t = 3;
-    BendingModuli tube = new BendingModuli(Section.rectangularTube(mm(h), mm(b), mm(t), mm(1e-6)));
+    Outline.Moduli tube =
+        new Outline.Moduli(Section.rectangularTube(mm(h), mm(b), mm(t), mm(1e-6)));
     double area = h * b - (h - 2 * t) * (b - 2 * t);
     double plain = (b * h * h - (b - 2 * t) * Math.pow(h - 2 * t, 2)) / 4;
     double core = n * area / (4 * t);

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import rungwork.fault.ModelException;
 
-class BendingModuliTest {
+class ModuliTest {
   private static final Section ANGLE = Section.angle(mm(80), mm(40), mm(6), mm(7));
 
   static List<Section> sections() {
@@ -23,7 +23,7 @@ class BendingModuliTest {
   @ParameterizedTest
   @MethodSource("sections")
   void the_smaller_modulus_of_both_edges_is_the_section_s(Section section) {
-    BendingModuli moduli = new BendingModuli(section);
+    Outline.Moduli moduli = new Outline.Moduli(section);
     Properties p = section.properties();
     assertEquals(p.wely(), Math.min(moduli.top(), moduli.bottom()), 1e-12 * p.wely());
     assertEquals(p.welz(), Math.min(moduli.left(), moduli.right()), 1e-12 * p.welz());
@@ -31,7 +31,7 @@ class BendingModuliTest {
 
   @Test
   void an_unsymmetric_section_has_four_moduli() {
-    BendingModuli moduli = new BendingModuli(ANGLE);
+    Outline.Moduli moduli = new Outline.Moduli(ANGLE);
     assertTrue(moduli.bottom() > 1.5 * moduli.top(), "the heel is at the bottom");
     assertTrue(moduli.right() > 1.5 * moduli.left(), "and on the right");
   }
@@ -39,7 +39,7 @@ class BendingModuliTest {
   @ParameterizedTest
   @MethodSource("sections")
   void about_its_own_axes_it_has_the_plastic_moduli_of_the_section(Section section) {
-    BendingModuli moduli = new BendingModuli(section);
+    Outline.Moduli moduli = new Outline.Moduli(section);
     Properties p = section.properties();
     assertEquals(p.wply(), moduli.plastic(0), 1e-9 * p.wply());
     assertEquals(p.wplz(), moduli.plastic(Math.PI / 2), 1e-9 * p.wplz());
@@ -74,7 +74,7 @@ class BendingModuliTest {
     for (int i = 0; i < distances.length; i++) {
       sum += i < below ? -distances[i] : distances[i];
     }
-    double exact = new BendingModuli(tube).plastic(angle, share);
+    double exact = new Outline.Moduli(tube).plastic(angle, share);
     assertEquals(1, sum * area / exact, 0.01, "seed " + seed);
   }
 
@@ -87,7 +87,7 @@ class BendingModuliTest {
   @ParameterizedTest
   @MethodSource("sections")
   void the_curve_of_force_and_moment_is_hollow_nowhere_and_ends_at_yield(Section section) {
-    BendingModuli moduli = new BendingModuli(section);
+    Outline.Moduli moduli = new Outline.Moduli(section);
     for (double angle : new double[] {0, 0.4, Math.PI / 2}) {
       double plain = moduli.plastic(angle);
       assertEquals(0, moduli.plastic(angle, 1), 1e-6 * plain);
@@ -123,14 +123,14 @@ class BendingModuliTest {
   }
 
   private static double belowExact(Section tube, double axis, double n) {
-    BendingModuli moduli = new BendingModuli(tube);
+    Outline.Moduli moduli = new Outline.Moduli(tube);
     return moduli.plastic(axis, n) / moduli.plastic(axis) - moduli.byStandard(axis, n);
   }
 
   @ParameterizedTest
   @MethodSource("sections")
   void turned_by_half_a_turn_tension_is_compression(Section section) {
-    BendingModuli moduli = new BendingModuli(section);
+    Outline.Moduli moduli = new Outline.Moduli(section);
     assertEquals(
         moduli.plastic(0.3, 0.4), moduli.plastic(0.3 + Math.PI, -0.4), 1e-9 * moduli.plastic(0.3));
   }
@@ -187,7 +187,7 @@ class BendingModuliTest {
   void only_tubes_have_a_standard_s_curve() {
     assertEquals(
         "section angle 80x40x6 is no tube; the standard's curve is for rectangular and round tubes",
-        assertThrows(ModelException.class, () -> new BendingModuli(ANGLE).byStandard(0, 0.5))
+        assertThrows(ModelException.class, () -> new Outline.Moduli(ANGLE).byStandard(0, 0.5))
             .getMessage());
   }
 
@@ -195,7 +195,7 @@ class BendingModuliTest {
   void more_force_than_at_yield_is_refused() {
     assertEquals(
         "an axial force of 1.200 times that at yield leaves no moment; it may reach 1",
-        assertThrows(ModelException.class, () -> new BendingModuli(ANGLE).plastic(0, 1.2))
+        assertThrows(ModelException.class, () -> new Outline.Moduli(ANGLE).plastic(0, 1.2))
             .getMessage());
   }
 
@@ -204,6 +204,6 @@ class BendingModuliTest {
     Section bare = new Section("bare", ANGLE.properties(), List.of(), List.of());
     assertEquals(
         "section bare is known by its properties alone; its moduli need its outline",
-        assertThrows(ModelException.class, () -> new BendingModuli(bare)).getMessage());
+        assertThrows(ModelException.class, () -> new Outline.Moduli(bare)).getMessage());
   }
 }
