@@ -243,4 +243,19 @@ public record CrashModel(
     }
     return parts;
   }
+
+  @Override
+  public String toString() {
+    String element = front.map(part -> part.element().name() + " before ").orElse("");
+    String rubber = motor.map(part -> ", " + part.name() + " on rubber").orElse("");
+    return name
+        + ": "
+        + Scale.KG.show(mass)
+        + " at "
+        + new Scale("km/h", 1 / 3.6).show(speed, 3)
+        + ", "
+        + element
+        + frame.name()
+        + rubber;
+  }
 }

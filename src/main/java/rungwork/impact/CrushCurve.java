@@ -299,4 +299,13 @@ public record CrushCurve(String name, List<Point> points, double unloading) {
     }
     return at;
   }
+
+  @Override
+  public String toString() {
+    return name
+        + ": to "
+        + Scale.MM.show(last().crush(), 3)
+        + ", at most "
+        + Scale.KN.show(peak(), 3);
+  }
 }

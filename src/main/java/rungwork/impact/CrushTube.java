@@ -424,4 +424,17 @@ public record CrushTube(
         "Straight axis, no weld or bend within the stroke, force along the axis within the stated offset.");
     return lines;
   }
+
+  @Override
+  public String toString() {
+    return name
+        + ": "
+        + section().name()
+        + ", "
+        + Scale.MM.show(length, 3)
+        + " long, mean folding force "
+        + meanForce()
+        + "; "
+        + noStableFolding(Units.METRIC).orElse("folding may be assumed for comparison");
+  }
 }

@@ -309,4 +309,16 @@ public record Occupant(
         .flatMap(Optional::stream)
         .toList();
   }
+
+  @Override
+  public String toString() {
+    return name
+        + ": "
+        + Scale.KG.show(mass, 3)
+        + ", belt "
+        + belt.stiffness()
+        + ", slack "
+        + belt.slack()
+        + belt.limit().map(force -> ", limited to " + force).orElse("");
+  }
 }

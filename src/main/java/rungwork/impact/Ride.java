@@ -5,8 +5,11 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import rungwork.check.Caution;
+import rungwork.fault.ModelException;
+import rungwork.fault.Scale;
 import rungwork.frame.Load;
 import rungwork.frame.Wrench;
+import rungwork.loadpath.Anchorages;
 import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
 
@@ -306,6 +309,31 @@ public record Ride(Occupant occupant, double speed, List<Pulse> pulses, List<Run
       loads.add(new Load.AtNode(anchorage.feature(), wrench));
     }
     return loads;
+  }
+
+  /**
+   * What this scene asks of belts and seat, at the high end, to stand beside the published test
+   * loads: the belt's force on hips and torso, the seat at the vehicle's highest peak.
+   *
+   * @param onShoulder the part of the belt's force that the shoulder strap takes [1], 0 to 1
+   * @return the case for {@link Anchorages#under}
+   */
+  public Anchorages.Pull pull(double onShoulder) {
+    if (!(onShoulder >= 0 && onShoulder <= 1)) {
+      throw new ModelException(
+          "part "
+              + Scale.NUMBER.show(onShoulder)
+              + " on the shoulder strap is outside 0 to 1; common practice is 0.4 to 0.6");
+    }
+    double force = beltForce().high();
+    Anchorages.Person person =
+        new Anchorages.Person(force, force * (1 - onShoulder), force * onShoulder);
+    double seat = pulses.stream().mapToDouble(Pulse::peak).max().orElseThrow();
+    return new Anchorages.Pull(
+        occupant.name() + " in this scene, high end",
+        "highest of " + runs.size() + " combinations of pulse and belt, computed",
+        person,
+        seat / Scale.G.inSi());
   }
 
   /**

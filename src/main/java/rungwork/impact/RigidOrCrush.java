@@ -14,6 +14,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Acceleration;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Speed;
+import rungwork.check.Caution;
 import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
 import rungwork.quantity.Kind;
@@ -305,7 +306,8 @@ public record RigidOrCrush(
    * @return the comparison
    */
   public static RigidOrCrush of(Scene scene, Rails rails, Occupant occupant, Design... designs) {
-    return of(scene, rails, Optional.empty(), occupant, List.of(designs));
+    return new RigidOrCrush(scene, rails, Optional.empty(), occupant, List.of())
+        .run(List.of(designs));
   }
 
   /**
@@ -315,7 +317,7 @@ public record RigidOrCrush(
    * @return the comparison, run anew
    */
   public RigidOrCrush with(CrashModel.Motor part) {
-    return of(scene, rails, Optional.of(part), occupant, designs());
+    return new RigidOrCrush(scene, rails, Optional.of(part), occupant, List.of()).run(designs());
   }
 
   /**
@@ -325,25 +327,20 @@ public record RigidOrCrush(
    * @return the comparison, run anew
    */
   public RigidOrCrush at(Quantity<Speed> closing) {
-    return of(scene.closing(closing, closing), rails, motor, occupant, designs());
+    Scene faster = scene.closing(closing, closing);
+    return new RigidOrCrush(faster, rails, motor, occupant, List.of()).run(designs());
   }
 
   private List<Design> designs() {
     return outcomes.stream().map(Outcome::design).toList();
   }
 
-  private static RigidOrCrush of(
-      Scene scene,
-      Rails rails,
-      Optional<CrashModel.Motor> motor,
-      Occupant occupant,
-      List<Design> designs) {
+  private RigidOrCrush run(List<Design> designs) {
     if (designs.isEmpty()) {
       throw new ModelException("there is no design to compare; give at least one");
     }
-    RigidOrCrush empty = new RigidOrCrush(scene, rails, motor, occupant, List.of());
-    List<Outcome> outcomes = designs.stream().map(empty::outcome).toList();
-    return new RigidOrCrush(scene, rails, motor, occupant, outcomes);
+    return new RigidOrCrush(
+        scene, rails, motor, occupant, designs.stream().map(this::outcome).toList());
   }
 
   private Outcome outcome(Design design) {
@@ -476,5 +473,16 @@ public record RigidOrCrush(
 
   private CrushElement hit(CrushElement element) {
     return element.hitAt(kmh(scene.closing().high() * 3.6));
+  }
+
+  @Override
+  public String toString() {
+    StringBuilder text = new StringBuilder(scene.toString());
+    for (Outcome one : outcomes) {
+      text.append("\n  ").append(one.design().name());
+      text.append(": vehicle ").append(one.peak()).append(", person ").append(one.ride().peak());
+      text.append("; ").append(one.order().words());
+    }
+    return text.append("\n").append(Caution.IMPACT.inBrief()).toString();
   }
 }

@@ -3,8 +3,10 @@ package rungwork.impact;
 import static rungwork.quantity.Quantities.si;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Acceleration;
@@ -19,6 +21,9 @@ import rungwork.fault.Scale;
 import rungwork.quantity.Kind;
 import rungwork.quantity.Stiffness;
 import rungwork.quantity.Units;
+import rungwork.vehicle.Ladder;
+import rungwork.vehicle.Rail;
+import rungwork.vehicle.Side;
 
 /**
  * A frontal impact in line: how fast, how heavy, against what. Gives what follows from momentum and
@@ -190,6 +195,28 @@ public record Scene(String name, Range closing, Range mass, Obstacle obstacle, R
   }
 
   /**
+   * Which rail tips stand in the way of what is hit; between them there may be nothing.
+   *
+   * @param ladder the frame
+   * @return none, one or both sides
+   */
+  public Set<Side> railTipsMet(Ladder ladder) {
+    Set<Side> met = EnumSet.noneOf(Side.class);
+    for (Side side : Side.values()) {
+      Rail rail = ladder.rail(side);
+      double half =
+          rail.reaches().get(0).stock().section().points().stream()
+              .mapToDouble(point -> Math.abs(point.y()))
+              .max()
+              .orElse(0);
+      if (obstacle.meets(rail.y() - half, rail.y() + half)) {
+        met.add(side);
+      }
+    }
+    return met;
+  }
+
+  /**
    * Inputs that look mistyped.
    *
    * @param units the reader's units
@@ -221,6 +248,19 @@ public record Scene(String name, Range closing, Range mass, Obstacle obstacle, R
       lines.add("The other vehicle's front is taken as one linear spring.");
     }
     return lines;
+  }
+
+  @Override
+  public String toString() {
+    return name
+        + ": "
+        + mass
+        + " closing at "
+        + closing
+        + " with "
+        + obstacle.words(Units.METRIC)
+        + ", energy "
+        + energy();
   }
 
   /** Mass of what is hit; for what cannot move, so large that it does not count. */

@@ -63,6 +63,8 @@ final class ImpactBlocks {
     blocks.add(
         new Block.Folded(
             "Working, " + lines.size() + " lines",
-            List.of(new Block.Calculation("Low end, then high end", lines))));
+            List.of(
+                new Block.Calculation(
+                    "Formula, numbers, result; the low end before the high end", lines))));
   }
 }

@@ -1,6 +1,5 @@
 package rungwork.report;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -19,15 +18,6 @@ import rungwork.quantity.Units;
  * @param marks places on the axis across that have words
  */
 record Plot(String title, Axis across, Axis up, List<Curve> curves, List<Mark> marks) {
-  private static final double WIDTH = 620;
-  private static final double HEIGHT = 250;
-  private static final double ROW = 15;
-  private static final int ROWS = 6;
-  private static final int TICKS = 6;
-
-  /** Points of a curve that are drawn: more show no more. */
-  private static final int POINTS = 400;
-
   /**
    * An axis.
    *
@@ -79,157 +69,11 @@ record Plot(String title, Axis across, Axis up, List<Curve> curves, List<Mark> m
   }
 
   Picture picture(Units units) {
-    Canvas canvas = new Canvas();
-    Ends x = ends(units, across, true);
-    Ends y = ends(units, up, false);
-    grid(canvas, units, x, y);
-    marks.forEach(mark -> canvas.part(mark.words(), () -> upright(canvas, units, x, mark)));
-    for (Curve curve : curves) {
-      canvas.part(named(curve), () -> curve(canvas, units, x, y, curve));
-    }
-    words(canvas, units, x, y);
-    Spot head = new Spot(-40, Math.min(-HEIGHT, canvas.box().top()) - 10);
-    canvas.label(Label.at(head, up.head(units)).css("strong"));
-    canvas.label(Label.at(head.plus(0, -22), title).css("head"));
-    return new Picture(title, canvas.done(title), text(units));
+    return new Picture(title, new PlotDrawing(this, units).svg(), text(units));
   }
 
-  private static String named(Curve curve) {
+  static String named(Curve curve) {
     return curve.name().isEmpty() ? "the same, other end of the range" : curve.name();
-  }
-
-  /** Ends of an axis in the reader's units, at round numbers. */
-  private record Ends(double low, double high, double step, double length) {
-    static Ends of(double low, double high, double length) {
-      double step = step((high - low) / TICKS);
-      double from = Math.floor(low / step + 1e-9) * step;
-      double to = Math.ceil(high / step - 1e-9) * step;
-      return new Ends(from, to > from ? to : from + step, step, length);
-    }
-
-    private static double step(double least) {
-      double power = Math.pow(10, Math.floor(Math.log10(Math.max(least, 1e-9))));
-      for (double part : new double[] {1, 2, 5}) {
-        if (part * power >= least * (1 - 1e-9)) {
-          return part * power;
-        }
-      }
-      return 10 * power;
-    }
-
-    double place(double value) {
-      return (value - low) / (high - low) * length;
-    }
-
-    List<Double> ticks() {
-      long count = Math.round((high - low) / step);
-      return IntStream.rangeClosed(0, (int) count).mapToObj(i -> low + i * step).toList();
-    }
-  }
-
-  private Ends ends(Units units, Axis axis, boolean level) {
-    double low = 0;
-    double high = 0;
-    for (Curve curve : curves) {
-      for (double value : level ? curve.x() : curve.y()) {
-        low = Math.min(low, value);
-        high = Math.max(high, value);
-      }
-    }
-    double unit = units.scale(axis.kind()).inSi();
-    return Ends.of(low / unit, high / unit, level ? WIDTH : HEIGHT);
-  }
-
-  private void grid(Canvas canvas, Units units, Ends x, Ends y) {
-    for (double tick : x.ticks()) {
-      double at = x.place(tick);
-      canvas.line("faint", new Spot(at, 0), new Spot(at, -HEIGHT));
-      canvas.label(Label.middle(new Spot(at, 17), figure(tick, x.step())).css("small"));
-    }
-    for (double tick : y.ticks()) {
-      double at = -y.place(tick);
-      canvas.line("faint", new Spot(0, at), new Spot(WIDTH, at));
-      canvas.label(Label.end(new Spot(-7, at + 4), figure(tick, y.step())).css("small"));
-    }
-    canvas.line("thin", new Spot(0, -y.place(0)), new Spot(WIDTH, -y.place(0)));
-    canvas.line("thin", new Spot(0, 0), new Spot(0, -HEIGHT));
-    canvas.label(Label.end(new Spot(WIDTH, 35), across.head(units)).css("strong"));
-  }
-
-  private static String figure(double value, double step) {
-    int decimals = (int) Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
-    return Numbers.decimals(value, decimals);
-  }
-
-  private void curve(Canvas canvas, Units units, Ends x, Ends y, Curve curve) {
-    double xUnit = units.scale(across.kind()).inSi();
-    double yUnit = units.scale(up.kind()).inSi();
-    List<Spot> spots = new ArrayList<>();
-    for (int i : drawn(curve)) {
-      spots.add(new Spot(x.place(curve.x()[i] / xUnit), -y.place(curve.y()[i] / yUnit)));
-    }
-    canvas.polyline(curve.css(), spots);
-  }
-
-  /** Of each stretch of a long curve its first, its lowest and its highest point. */
-  private static int[] drawn(Curve curve) {
-    int count = curve.y().length;
-    int stretch = Math.max(1, 3 * count / POINTS);
-    if (stretch == 1) {
-      return IntStream.range(0, count).toArray();
-    }
-    IntStream.Builder kept = IntStream.builder();
-    for (int from = 0; from < count; from += stretch) {
-      int low = from;
-      int high = from;
-      for (int i = from; i < Math.min(count, from + stretch); i++) {
-        low = curve.y()[i] < curve.y()[low] ? i : low;
-        high = curve.y()[i] > curve.y()[high] ? i : high;
-      }
-      kept.add(from).add(low).add(high);
-    }
-    kept.add(count - 1);
-    return kept.build().sorted().distinct().toArray();
-  }
-
-  private void upright(Canvas canvas, Units units, Ends x, Mark mark) {
-    double at = x.place(mark.at() / units.scale(across.kind()).inSi());
-    canvas.line("dotted", new Spot(at, 0), new Spot(at, -HEIGHT - 4));
-  }
-
-  private void words(Canvas canvas, Units units, Ends x, Ends y) {
-    Labels labels = new Labels(canvas);
-    double unit = units.scale(across.kind()).inSi();
-    for (Mark mark : marks) {
-      double at = x.place(mark.at() / unit);
-      boolean right = at > WIDTH * 0.6;
-      List<Label> rows = new ArrayList<>();
-      for (int row = 0; row < ROWS; row++) {
-        Spot place = new Spot(at + (right ? 3 : -3), -HEIGHT - 9 - row * ROW);
-        rows.add(
-            (right ? Label.end(place, mark.words()) : Label.at(place, mark.words()))
-                .css("small on"));
-      }
-      labels.put(rows);
-    }
-    curves.stream().filter(c -> !c.name().isEmpty()).forEach(c -> name(labels, units, x, y, c));
-  }
-
-  private void name(Labels labels, Units units, Ends x, Ends y, Curve curve) {
-    int top = curve.highest();
-    double at = x.place(curve.x()[top] / units.scale(across.kind()).inSi());
-    double high = -y.place(curve.y()[top] / units.scale(up.kind()).inSi());
-    String value = units.scale(up.kind()).show(curve.y()[top], 3);
-    String words = curve.name() + ", at most " + value;
-    List<Label> places = new ArrayList<>();
-    for (int row = -1; row < 12; row++) {
-      double down = row < 0 ? -7 : 15 + row * ROW;
-      Spot place = new Spot(Math.min(at + 6, WIDTH - 4), high + down);
-      places.add(
-          (at > WIDTH * 0.55 ? Label.end(place.plus(-12, 0), words) : Label.at(place, words))
-              .css("on " + curve.css().split(" ")[0]));
-    }
-    labels.put(places);
   }
 
   private String text(Units units) {

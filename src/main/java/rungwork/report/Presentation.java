@@ -8,6 +8,7 @@ import rungwork.check.Check;
 import rungwork.check.CheckSheet;
 import rungwork.impact.Crash;
 import rungwork.impact.CrushTube;
+import rungwork.impact.Occupant;
 import rungwork.impact.Pulse;
 import rungwork.impact.Ride;
 import rungwork.impact.RigidOrCrush;
@@ -81,6 +82,7 @@ public record Presentation<T>(Class<T> type, BiFunction<T, Units, Page> maker) {
         new Presentation<>(Pulse.class, PulsePage::of),
         new Presentation<>(CrushTube.class, CrushTubePage::of),
         new Presentation<>(Crash.class, CrashPage::of),
+        new Presentation<>(Occupant.ClosedForm.class, ClosedFormPage::of),
         new Presentation<>(Ride.class, RidePage::of),
         new Presentation<>(RigidOrCrush.class, RigidOrCrushPage::of),
         new Presentation<>(Table.class, (table, units) -> TablePage.of(table)),

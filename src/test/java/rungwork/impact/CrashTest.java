@@ -231,4 +231,12 @@ class CrashTest {
         () -> CrushCurve.named("none").end());
     Refused.with("there is no mass boot; there are body", () -> rigid().run().body("boot"));
   }
+
+  @Test
+  void models_and_curves_print_with_units() {
+    assertEquals("rails: to 600 mm, at most 200 kN", RAILS.toString());
+    assertEquals(
+        "rigid: 720.0 kg at 50.0 km/h, element before rails", rigid().behind(ELEMENT).toString());
+    assertTrue(rigid().run().toString().contains("Injury cannot be predicted"));
+  }
 }

@@ -21,6 +21,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import rungwork.frame.Load;
 import rungwork.frame.Wrench;
+import rungwork.loadpath.Anchorages;
 import rungwork.quantity.Units;
 
 class OccupantTest {
@@ -198,5 +199,25 @@ class OccupantTest {
         "geometry factor 0.500 to 1.00 of anchorage lap is outside 1 to 3: 1 is a strap along the vehicle, 2 a loop",
         () -> person(0).anchorage("lap", 1, Range.ratio(0.5, 1), deg(0)));
     Refused.with("there is no pulse for driver; give at least one", () -> person(0).in(kmh(50)));
+  }
+
+  @Test
+  void a_ride_becomes_a_pull_beside_the_published_test_loads() {
+    Ride ride = person(20).in(kmh(50), SHORT);
+    Anchorages.Pull pull = ride.pull(0.4);
+    double belt = ride.beltForce().high();
+    assertEquals(belt, pull.person().onLapAlone(), 1e-9);
+    assertEquals(0.6 * belt, pull.person().hips(), 1e-9);
+    assertEquals(0.4 * belt, pull.person().torso(), 1e-9);
+    assertEquals(40, pull.chair(), 1e-9);
+    Refused.with(
+        "part 1.400 on the shoulder strap is outside 0 to 1; common practice is 0.4 to 0.6",
+        () -> ride.pull(1.4));
+  }
+
+  @Test
+  void a_person_prints_with_units() {
+    assertEquals(
+        "driver: 80.0 kg, belt 40.0 to 100 N/mm, slack 10.0 to 50.0 mm", guessed().toString());
   }
 }

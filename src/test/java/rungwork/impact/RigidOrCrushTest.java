@@ -170,4 +170,13 @@ class RigidOrCrushTest {
         "there is no design to compare; give at least one",
         () -> RigidOrCrush.of(Fronts.wall(), Fronts.rails(), Fronts.driver()));
   }
+
+  @Test
+  void a_comparison_prints_with_its_caution() {
+    String text = CHOICE.toString();
+    assertTrue(text.startsWith("lane wall: 720 kg closing at 50.0 km/h"), text);
+    assertTrue(text.contains("bare rails: vehicle "), text);
+    assertTrue(text.endsWith("Injury cannot be predicted from these numbers."), text);
+    assertTrue(Fronts.tube().toString().contains("folding may be assumed for comparison"));
+  }
 }

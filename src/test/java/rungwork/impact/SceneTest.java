@@ -11,11 +11,17 @@ import static rungwork.quantity.Quantities.mm;
 
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import rungwork.frame.Stock;
+import rungwork.material.Material;
 import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
+import rungwork.section.Section;
+import rungwork.vehicle.Ladder;
+import rungwork.vehicle.Side;
 
 class SceneTest {
   private static final Scene WALL =
@@ -168,5 +174,35 @@ class SceneTest {
     assertEquals(
         new Range(Kind.LENGTH, 1, 4),
         new Range(Kind.LENGTH, 1, 2).and(new Range(Kind.LENGTH, 3, 4)));
+  }
+
+  @Test
+  void a_ladder_s_rail_tips_are_met_by_what_stands_before_them() {
+    Stock rail =
+        new Stock(Section.rectangularTube(mm(80), mm(40), mm(3)), Material.rated("S355J2H"));
+    Ladder ladder =
+        Ladder.named("Curlew")
+            .level(mm(360))
+            .rails(mm(420), mm(-2300), mm(700), rail)
+            .crossmember("front", mm(160), rail)
+            .crossmember("rear", mm(-2300), rail)
+            .build();
+    assertEquals(Set.of(Side.LEFT, Side.RIGHT), WALL.railTipsMet(ladder));
+    assertEquals(Set.of(), hitting(Obstacle.post(mm(0), mm(200))).railTipsMet(ladder));
+    assertEquals(Set.of(Side.LEFT), hitting(Obstacle.post(mm(420), mm(200))).railTipsMet(ladder));
+    assertEquals(
+        Set.of(Side.RIGHT), hitting(Obstacle.partOfWall(mm(-700), mm(0))).railTipsMet(ladder));
+    assertEquals(Set.of(), hitting(Obstacle.post(mm(475), mm(200))).railTipsMet(ladder));
+  }
+
+  private static Scene hitting(Obstacle obstacle) {
+    return Scene.of("hit", kmh(40), kg(720), obstacle);
+  }
+
+  @Test
+  void a_scene_prints_what_it_is() {
+    assertEquals(
+        "lane wall: 720 kg closing at 48.0 km/h with a rigid wall over the full width, energy 64.0 kJ",
+        WALL.toString());
   }
 }

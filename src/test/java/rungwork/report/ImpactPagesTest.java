@@ -35,9 +35,11 @@ class ImpactPagesTest {
 
   private static Crash crash() {
     CrushCurve shorter =
-        CrushCurve.named("short rails").to(mm(10), kN(180), "first yield").to(mm(100), kN(190)).end();
-    CrashModel.Motor motor =
-        CrashModel.Motor.of("motor", kg(58)).on(kNpmm(0.6), mm(12), kNpmm(8));
+        CrushCurve.named("short rails")
+            .to(mm(10), kN(180), "first yield")
+            .to(mm(100), kN(190))
+            .end();
+    CrashModel.Motor motor = CrashModel.Motor.of("motor", kg(58)).on(kNpmm(0.6), mm(12), kNpmm(8));
     return CrashModel.of("short", kmh(50), kg(720), shorter).with(motor).run();
   }
 
@@ -54,6 +56,8 @@ class ImpactPagesTest {
         CRASH,
         CHOICE.outcomes().get(1).crashes().get(0),
         Fronts.driver().in(kmh(50), cut),
+        Fronts.driver().closedForms(g(20), kmh(48)).get(0),
+        Fronts.driver().closedForms(g(20), kmh(300)).get(0),
         CHOICE,
         FasterHits.of(CHOICE, List.of(kmh(30), kmh(50))));
   }
@@ -98,8 +102,7 @@ class ImpactPagesTest {
     Page page = page(value, Units.INCH_POUND);
     for (String shown : List.of(Xml.seen(page.html()), page.text())) {
       assertFalse(
-          shown.matches(
-              "(?s).*(\\d |\\[)(mm|cm.|kN|kJ|MPa|GPa|N|km/h|kg|N/mm)[\\],;.)\\s].*"),
+          shown.matches("(?s).*(\\d |\\[)(mm|cm.|kN|kJ|MPa|GPa|N|km/h|kg|N/mm)[\\],;.)\\s].*"),
           shown);
     }
   }
@@ -113,7 +116,10 @@ class ImpactPagesTest {
                 new Plot.Axis("deceleration", Kind.ACCELERATION),
                 List.of(
                     new Plot.Curve(
-                        "ramp", "first", new double[] {0, 0.05, 0.1}, new double[] {0, 98.0665, 0})))
+                        "ramp",
+                        "first",
+                        new double[] {0, 0.05, 0.1},
+                        new double[] {0, 98.0665, 0})))
             .with(List.of(new Plot.Mark(0.05, "peak")));
     Picture picture = plot.picture(Units.METRIC);
     Drawings.holds(picture);
@@ -151,12 +157,14 @@ class ImpactPagesTest {
     String text = page(CHOICE, Units.METRIC).text().replaceAll("\\s+", " ");
     assertTrue(text.contains("bare rails: nothing in front."), text);
     assertTrue(
-        text.contains("two folding tubes: frame's first yield over the folding peak in front "), text);
+        text.contains("two folding tubes: frame's first yield over the folding peak in front "),
+        text);
   }
 
   @Test
   void a_pulse_that_does_not_end_says_so_on_its_page() {
     Pulse cut = Pulse.through("cut", new double[] {0, 0.05}, new double[] {0, 200});
-    assertTrue(page(cut, Units.METRIC).text().replaceAll("\\s+", " ").contains("Pulse cut does not end"));
+    assertTrue(
+        page(cut, Units.METRIC).text().replaceAll("\\s+", " ").contains("Pulse cut does not end"));
   }
 }

@@ -7,6 +7,7 @@ import static rungwork.quantity.Quantities.kmh;
 import static rungwork.quantity.Quantities.mm;
 import static rungwork.quantity.Quantities.s;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import rungwork.impact.Occupant;
 import rungwork.impact.Pulse;
@@ -75,5 +76,71 @@ class ImpactOccupantValidationTest {
     Pulse slow = Pulse.haversine(g(level), s(1));
     Occupant stiff = Occupant.of("person", kg(75), Occupant.Belt.of(Npmm(20000), mm(0)));
     return stiff.in(kmh(500), slow).beltForce().high() / 1e3;
+  }
+
+  private static double printed(List<Ride.Published> figures, String what, double unit) {
+    return figures.stream().filter(one -> one.what().equals(what)).findFirst().orElseThrow().value()
+        / unit;
+  }
+
+  /** What stands beside results as context, back in the units of its source. */
+  @Test
+  void published_figures_are_those_of_their_sources() {
+    List<Ride.Published> limits = Ride.publishedLimits();
+    List<Ride.Published> items = Ride.publishedItemLoads();
+    List<Ride.Published> belts = Ride.publishedTestLoads();
+    Published.read("14 CFR 25.562(b)(2)", "seat test, forward")
+        .value("peak", "g", "16", printed(limits, "seat test, forward: peak at least", G))
+        .value(
+            "time of the peak",
+            "s",
+            "0.09",
+            printed(limits, "seat test, forward: peak not later than", 1))
+        .value(
+            "velocity change",
+            "ft/s",
+            "44",
+            printed(limits, "seat test, forward: velocity change at least", 0.3048))
+        .value(
+            "velocity change",
+            "m/s",
+            "13.41",
+            printed(limits, "seat test, forward: velocity change at least", 1));
+    Published.read("14 CFR 25.561(b)(3)", "heavy items, ultimate")
+        .value("forward", "g", "9.0", printed(items, "heavy items, forward", G))
+        .value("sideward", "g", "3.0", printed(items, "heavy items, sideways", G))
+        .value("downward", "g", "6.0", printed(items, "heavy items, down", G))
+        .value("upward", "g", "3.0", printed(items, "heavy items, up", G));
+    Published.read("49 CFR 571.210, S4.2, as NHTSA interpretations print it", "anchorage test load")
+        .value("lap alone", "N", "22241", printed(belts, "lap belt alone, on all", 1))
+        .value(
+            "lap with shoulder",
+            "N",
+            "13345",
+            printed(belts, "lap part, with the shoulder part", 1))
+        .value(
+            "shoulder with lap",
+            "N",
+            "13345",
+            printed(belts, "shoulder part, with the lap part", 1));
+    Published.read("49 CFR 571.208, as an NHTSA notice prints it", "instrumented dummy")
+        .value("chest, 3 ms", "g", "60", printed(limits, "chest, 3 ms", G));
+    Published.memory("49 CFR 571.208, S6", "instrumented dummy")
+        .value("thigh force", "kN", "10", printed(limits, "thigh force, not computed here", 1e3));
+  }
+
+  /** v²/(2·(dᵥ + dₒ)) with 0.2 m of crush and 0.25 m in the vehicle. */
+  @Test
+  void the_least_on_two_distances() {
+    double speed = 48 / 3.6;
+    Pulse square = Pulse.square(g(speed * speed / (2 * 0.2) / G), s(2 * 0.2 / speed));
+    Ride ride = person(0).in(kmh(48), square);
+    double way = ride.excursion().high();
+    Published.identity("v²/(2·(0.2 + 0.25 m))", "48 km/h, both ways used evenly")
+        .value(
+            "from the page's figure, scaled to 0.25 m",
+            "g",
+            "20.1",
+            ride.bestCase().high() / G * (0.2 + way) / 0.45);
   }
 }
