@@ -19,9 +19,9 @@ public final class BeamForces {
   private final Member member;
   private final Span span;
 
-  BeamForces(Member member, double[] ends, Span loads) {
+  BeamForces(Member member, Span span) {
     this.member = member;
-    span = loads.from(new double[] {-ends[0], -ends[1], -ends[2], -ends[3], -ends[4], -ends[5]});
+    this.span = span;
   }
 
   /**

@@ -22,6 +22,11 @@ final class Deflection {
     this.span = span;
   }
 
+  /** Places strictly between the ends where its polynomials begin anew, in rising order. */
+  double[] breaks() {
+    return span.breaks();
+  }
+
   /** The motion of the line of centroids at a fraction of the length, six values, frame axes. */
   double[] at(double fraction) {
     double x = fraction * member.length();

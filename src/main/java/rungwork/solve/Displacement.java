@@ -1,6 +1,7 @@
 package rungwork.solve;
 
 import rungwork.fault.Scale;
+import rungwork.frame.Freedom;
 
 /**
  * How far a place moves and turns, in vehicle axes.
@@ -14,6 +15,23 @@ import rungwork.fault.Scale;
  */
 public record Displacement(double ux, double uy, double uz, double rx, double ry, double rz) {
   private static final Scale TURN = new Scale("mrad", 1e-3);
+
+  /**
+   * One of its motions.
+   *
+   * @param motion which
+   * @return how far [m] or [rad]
+   */
+  public double along(Freedom motion) {
+    return switch (motion) {
+      case UX -> ux;
+      case UY -> uy;
+      case UZ -> uz;
+      case RX -> rx;
+      case RY -> ry;
+      case RZ -> rz;
+    };
+  }
 
   @Override
   public String toString() {

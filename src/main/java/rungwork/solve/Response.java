@@ -1,14 +1,20 @@
 package rungwork.solve;
 
+import java.util.Comparator;
 import java.util.Locale;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import rungwork.frame.Frame;
+import rungwork.frame.Freedom;
 import rungwork.frame.LoadCase;
 import rungwork.frame.Plane;
 import rungwork.frame.Wrench;
 
 /** What a frame does under a load case. Immutable. */
 public final class Response {
+  /** Of a deflection under a load that grows linearly. */
+  private static final int DEGREE = 5;
+
   private final Structure structure;
   private final LoadCase loadCase;
   private final Solution solution;
@@ -91,6 +97,24 @@ public final class Response {
    */
   public Displacement deflection(String beam, double fraction) {
     return displacement(solution.deflection(structure.member(beam)).at(fraction));
+  }
+
+  /**
+   * Where a beam's line of centroids moves or turns most: exactly, for a motion along a beam is a
+   * polynomial of the fifth degree at most between the places where loads begin or act.
+   *
+   * @param beam its name
+   * @param motion which motion, in vehicle axes
+   * @return where it is farthest from nothing, and its value there with its sign [m] or [rad]
+   */
+  public BeamForces.Extreme farthest(String beam, Freedom motion) {
+    Deflection deflection = solution.deflection(structure.member(beam));
+    DoubleUnaryOperator along = fraction -> displacement(deflection.at(fraction)).along(motion);
+    return new Stationary(along, DEGREE)
+        .places(deflection.breaks()).stream()
+            .map(at -> new BeamForces.Extreme(at, along.applyAsDouble(at)))
+            .max(Comparator.comparingDouble(extreme -> Math.abs(extreme.value())))
+            .orElseThrow();
   }
 
   /**

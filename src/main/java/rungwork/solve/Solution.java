@@ -78,7 +78,12 @@ final class Solution {
 
   /** The internal forces along a member. */
   BeamForces forces(int index) {
-    return new BeamForces(structure.members().get(index), endForces(index), loading.span(index));
+    return new BeamForces(structure.members().get(index), held(index));
+  }
+
+  /** All that acts on a member, its start held by its node. */
+  private Span held(int index) {
+    return loading.span(index).startingWith(endForces(index));
   }
 
   /** The deflected shape of a member. */
@@ -95,11 +100,7 @@ final class Solution {
       // A joint's opening is the beam's motion against its node, a hinge's turn the node's.
       start[i] += i < 4 ? opened[i] : -opened[i];
     }
-    double[] startForces = endForces(index);
-    for (int i = 0; i < 6; i++) {
-      startForces[i] = -startForces[i];
-    }
-    return new Deflection(member, start, loading.span(index).from(Arrays.copyOf(startForces, 6)));
+    return new Deflection(member, start, held(index));
   }
 
   /** Load, less what members and springs take: at held motions the support takes it. */

@@ -103,9 +103,9 @@ final class Span {
     return new Span(terms, sum);
   }
 
-  /** With internal forces at the start, which act like a load turned round. */
-  Span from(double[] startForces) {
-    return plus(new Term(0, 0, negative(startForces)));
+  /** With what a node does to the start: like a load there. */
+  Span startingWith(double[] ends) {
+    return plus(new Term(0, 0, ends));
   }
 
   /** The state at a fraction of the length, the start at rest and without force. */

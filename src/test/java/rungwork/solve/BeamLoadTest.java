@@ -249,4 +249,35 @@ class BeamLoadTest {
     assertEquals(-0.003, response.deflection("beam", 0.5).uz(), 1e-15);
     assertEquals(0.75 * 0.004, response.deflection("beam", 0.25).uy(), 1e-15);
   }
+
+  @Test
+  void a_frame_that_nothing_holds_warms_without_force() {
+    Frame ladder = Ladders.of(Stocks.TUBE, Stocks.TUBE).build();
+    Load[] loads =
+        ladder.beams().stream()
+            .map(beam -> Load.Warmth.uniform(beam.name(), 12e-6, 40))
+            .toArray(Load[]::new);
+    Response response = Solver.unsupported(ladder).solve(LoadCase.of("sun", loads));
+    for (Beam beam : ladder.beams()) {
+      BeamForces forces = response.forces(beam.name());
+      assertEquals(0, forces.largest(InternalForces::n).value(), 1e-6);
+      assertEquals(0, forces.largest(InternalForces::mz).value(), 1e-6);
+    }
+    Displacement a = response.displacement("R0");
+    Displacement b = response.displacement("R3");
+    double length = ladder.node("R0").at().distance(ladder.node("R3").at());
+    assertEquals(12e-6 * 40 * length, Math.abs(a.ux() - b.ux()), 1e-12);
+  }
+
+  @Test
+  void only_the_beam_that_does_not_fit_strains_a_ladder_and_it_pushes_the_other_apart() {
+    Frame ladder = Ladders.of(Stocks.TUBE, Stocks.TUBE).build();
+    Response response =
+        Solver.unsupported(ladder)
+            .solve(LoadCase.of("misfit", new Load.Misfit("right 1", 0.001, 0, 0, 0)));
+    assertEquals(0, response.residual(), 1e-12);
+    double pushed = response.forces("right 1").at(0.5).n();
+    assertEquals(-pushed, response.forces("left 1").at(0.5).n(), 1e-6, "no force leaves the bay");
+    assertEquals(-1, Math.signum(pushed));
+  }
 }

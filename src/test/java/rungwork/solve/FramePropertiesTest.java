@@ -155,6 +155,27 @@ class FramePropertiesTest {
   }
 
   @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6})
+  void no_point_of_a_beam_moves_farther_than_the_farthest(long seed) {
+    RandomFrames random = new RandomFrames(seed);
+    Frame frame = random.jointed(random.frame());
+    Response response = Solver.of(frame).solve(random.all(frame));
+    for (Beam beam : frame.beams()) {
+      for (Freedom motion : Freedom.values()) {
+        BeamForces.Extreme farthest = response.farthest(beam.name(), motion);
+        double there = response.deflection(beam.name(), farthest.fraction()).along(motion);
+        assertEquals(there, farthest.value(), 1e-15);
+        for (int cut = 0; cut <= 100; cut++) {
+          double value = response.deflection(beam.name(), cut / 100.0).along(motion);
+          assertTrue(
+              Math.abs(value) <= Math.abs(there) * (1 + 1e-12),
+              "seed " + seed + ", " + beam.name() + " at " + cut + ", " + motion);
+        }
+      }
+    }
+  }
+
+  @ParameterizedTest
   @ValueSource(longs = {21, 22, 23, 24, 25, 26, 27, 28})
   void two_load_cases_do_the_same_work_on_each_other(long seed) {
     RandomFrames random = new RandomFrames(seed);
