@@ -121,4 +121,86 @@ class StrainedFrameValidationTest {
             "-3.33333",
             loaded.forces("AB").at(1).mz());
   }
+
+  private static final String KARNOVSKY =
+      "Karnovsky & Lebed, Advanced Methods of Structural Analysis, 2010, ";
+
+  /** Spans of 6, 4 and 4 with EI of 1, 2 and 2; clamped at A, pinned at D. */
+  private static Frame.Builder threeSpans() {
+    Stock twice = MATERIAL.planar(1, 2);
+    return Frame.in(Plane.PLAN)
+        .node("A", new Point(0, 0, 0))
+        .node("B", new Point(6, 0, 0))
+        .node("C", new Point(10, 0, 0))
+        .node("D", new Point(14, 0, 0))
+        .beam(Beam.rigid("AB", "A", "B", MATERIAL.planar(1, 1)))
+        .beam(Beam.rigid("BC", "B", "C", twice))
+        .beam(Beam.rigid("CD", "C", "D", twice))
+        .support(Support.fixed("A"))
+        .support(Support.holding("D", Freedom.UY));
+  }
+
+  private static Response settled(Frame.Builder frame) {
+    return under(
+        frame,
+        new Load.Settlement("A", Freedom.RZ, -0.01),
+        new Load.Settlement("C", Freedom.UY, -0.04));
+  }
+
+  @Test
+  void karnovsky_example_11_4_with_its_joints_held() {
+    Response held =
+        settled(
+            threeSpans()
+                .support(Support.holding("B", Freedom.UY, Freedom.RZ))
+                .support(Support.holding("C", Freedom.UY, Freedom.RZ)));
+    Published.read(KARNOVSKY + "ex. 11.4", "a clamp turns by 0.01, a support sinks by 0.04: held")
+        .value("MAB", "EI", "-0.00667", -held.forces("AB").at(0).mz())
+        .value("MBA", "EI", "-0.00333", held.forces("AB").at(1).mz())
+        .value("MBC", "EI", "0.03", -held.forces("BC").at(0).mz())
+        .value("MCD", "EI", "-0.015", -held.forces("CD").at(0).mz())
+        .value("MBC − MBA", "EI", "0.02667", held.reaction("B").mz())
+        .value("MCB − MCD", "EI", "0.015", held.reaction("C").mz());
+  }
+
+  @Test
+  void karnovsky_example_11_4_with_its_joints_free() {
+    Response free =
+        settled(
+            threeSpans()
+                .support(Support.holding("B", Freedom.UY))
+                .support(Support.holding("C", Freedom.UY)));
+    Published.read(KARNOVSKY + "ex. 11.4", "a clamp turns by 0.01, a support sinks by 0.04")
+        .value("moment at A", "1e-4 EI", "98", 1e4 * free.forces("AB").at(0).mz())
+        .value("moment at B", "1e-4 EI", "-96", 1e4 * free.forces("AB").at(1).mz())
+        .value("moment at C", "1e-4 EI", "174", 1e4 * free.forces("CD").at(0).mz());
+  }
+
+  @Test
+  void karnovsky_example_11_3_two_loaded_spans() {
+    Stock unit = MATERIAL.planar(1, 1);
+    Frame.Builder frame =
+        Frame.in(Plane.PLAN)
+            .node("0", new Point(0, 0, 0))
+            .node("1", new Point(8, 0, 0))
+            .node("2", new Point(18, 0, 0))
+            .beam(Beam.rigid("left", "0", "1", unit))
+            .beam(Beam.rigid("right", "1", "2", unit))
+            .support(
+                Support.holding("0", Freedom.UX, Freedom.UY, Freedom.UZ, Freedom.RX, Freedom.RY))
+            .support(Support.holding("1", Freedom.UY))
+            .support(Support.holding("2", Freedom.UY));
+    // The loads are those that give the printed moments of the held joint: ql²/8 = 16 and
+    // Pab(l + b)/2l² = 20.16.
+    Load[] loads = {
+      new Load.AlongBeam("left", 0, -2, 0), new Load.OnBeam("right", 6, Wrench.force(0, -12, 0))
+    };
+    Response response = under(frame, loads);
+    Response held = under(frame.support(Support.holding("1", Freedom.RZ)), loads);
+    Published.read(KARNOVSKY + "ex. 11.3, its loads deduced", "two spans of 8 and 10, pinned ends")
+        .value("held moment of the left span", "kN·m", "16", -held.forces("left").at(1).mz())
+        .value("held moment of the right span", "kN·m", "20.16", -held.forces("right").at(0).mz())
+        .value("turn of the joint", "1/EI", "-6.163", response.displacement("1").rz())
+        .value("moment over the support", "kN·m", "-18.31", response.forces("left").at(1).mz());
+  }
 }
