@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import rungwork.section.Properties;
+import rungwork.section.Section;
 import rungwork.section.StressPoint;
 import rungwork.solve.InternalForces;
 
@@ -47,7 +48,8 @@ record PointStress(Cut cut, StressPoint point, Twist twist, double equivalent) {
   /** From normal and shear stress to the equivalent one, which is last. */
   List<Step> working() {
     InternalForces f = cut.forces();
-    List<Step> steps = new ArrayList<>(twist.normal(normal(cut, point), point));
+    List<Step> steps = new ArrayList<>(net().map(List::of).orElse(List.of()));
+    steps.addAll(twist.normal(normal(cut, point), point));
     double sigma = steps.get(steps.size() - 1).result();
     Step tau =
         StressFormulas.SHEAR_SUM.with(
@@ -59,10 +61,28 @@ record PointStress(Cut cut, StressPoint point, Twist twist, double equivalent) {
     return steps;
   }
 
+  /** What holes take off the area, if there are any. */
+  private Optional<Step> net() {
+    Section section = cut.beam().section();
+    double gross = section.properties().area();
+    return section.net().map(net -> StressFormulas.NET.with(gross, gross - net.area()));
+  }
+
   private static double[] normal(Cut cut, StressPoint point) {
-    Properties p = cut.beam().section().properties();
+    Section section = cut.beam().section();
+    Properties p = section.properties();
     InternalForces f = cut.forces();
+    if (section.net().isPresent()) {
+      return normal(section.net().get(), f, point);
+    }
     return new double[] {f.n(), p.area(), f.my(), point.z(), p.iy(), f.mz(), point.y(), p.iz()};
+  }
+
+  private static double[] normal(Section.Net net, InternalForces f, StressPoint point) {
+    double[] moments = net.moments(f.n(), f.my(), f.mz());
+    double y = point.y() - net.centroid().y();
+    double z = point.z() - net.centroid().z();
+    return new double[] {f.n(), net.area(), moments[0], z, net.iy(), moments[1], y, net.iz()};
   }
 
   /** A share of the shear stress; where the point has none of it, no line is added. */

@@ -40,6 +40,19 @@ final class StressFormulas {
   private static final Symbol PART =
       new Symbol("c", Kind.RATIO, "largest part of the torque that twists the walls");
 
+  private static final Symbol A_NET =
+      new Symbol("A,net", Kind.AREA, "net area; y, z, Iy, Iz and moments are of the net section");
+  private static final Symbol HOLES = new Symbol("ΔA", Kind.AREA, "holes in the walls");
+
+  static final Formula NET =
+      new Formula(
+          A_NET,
+          "{A} − {ΔA}",
+          List.of(Letters.A, HOLES),
+          "EN 1993-1-1:2005, 6.2.2.2: stress on the net section about its own axes; stiffness and"
+              + " stability of the gross one; the peak at a hole's edge is not counted",
+          in -> in[0] - in[1]);
+
   static final Formula NORMAL =
       new Formula(
           SIGMA,

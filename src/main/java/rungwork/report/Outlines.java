@@ -17,9 +17,9 @@ final class Outlines {
 
   private Outlines() {}
 
-  /** Its closed loops, y to the left and z up. */
+  /** Its closed loops, y to the left and z up; holes taken out. */
   static List<List<Spot>> loops(Section section, double scale) {
-    return section.outline().loops().stream()
+    return section.net().map(Section.Net::outline).orElse(section.outline()).loops().stream()
         .map(loop -> loop.stream().flatMap(piece -> spots(piece, scale).stream()).toList())
         .toList();
   }

@@ -3,6 +3,7 @@ package rungwork.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import rungwork.check.WallLimits;
 import rungwork.material.Material;
@@ -39,11 +40,27 @@ final class SectionPage {
     section
         .unfitForFlatFrame()
         .ifPresent(reason -> blocks.add(new Block.VerdictLine("not for a flat frame: " + reason)));
+    section.net().ifPresent(net -> blocks.add(new Block.Paragraph(net(section, net, units))));
     material.ifPresent(one -> blocks.add(new Block.Paragraph(wallClass(section, one))));
     blocks.add(properties(section.properties(), material, units));
     String summary = section.points().size() + " stress points, from the centroid";
     blocks.add(new Block.Folded(summary, List.of(points(section.points(), units))));
     return new Page(blocks);
+  }
+
+  /** What the holes leave for stress; the table below is of the gross section. */
+  private static String net(Section section, Section.Net net, Units units) {
+    String holes =
+        net.holes().stream()
+            .map(hole -> units.show(Kind.LENGTH, hole.diameter()) + " in " + hole.wall().name())
+            .collect(Collectors.joining(", "));
+    return "holes: %s; stress is that of the net section: A %s of %s, Iy %s, Iz %s; stiffness and stability are those of the gross one below"
+        .formatted(
+            holes,
+            units.show(Kind.AREA, net.area()),
+            units.show(Kind.AREA, section.properties().area()),
+            units.show(Kind.SECOND_MOMENT, net.iy()),
+            units.show(Kind.SECOND_MOMENT, net.iz()));
   }
 
   private static String wallClass(Section section, Material material) {

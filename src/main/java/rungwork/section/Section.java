@@ -18,6 +18,7 @@ import rungwork.quantity.Quantities;
  * @param walls flat parts with their width-to-thickness; a solid bar has none
  * @param torsion how it carries twist
  * @param outline its exact outline; no loop when the section is known by its properties alone
+ * @param net what holes leave of it for stress; nothing where it has none
  */
 public record Section(
     String name,
@@ -25,7 +26,8 @@ public record Section(
     List<StressPoint> points,
     List<Wall> walls,
     Torsion torsion,
-    Outline outline) {
+    Outline outline,
+    Optional<Net> net) {
 
   /** Two axes closer than this part of the section's size are one: rounding of double numbers. */
   private static final double ROUNDING = 1e-6;
@@ -37,6 +39,26 @@ public record Section(
     name = Guard.name("section", name);
     points = List.copyOf(points);
     walls = List.copyOf(walls);
+  }
+
+  /**
+   * A section without holes.
+   *
+   * @param name such as {@code RHS 80x40x3}
+   * @param properties about the centroid
+   * @param points where stresses are worth knowing
+   * @param walls flat parts; a solid bar has none
+   * @param torsion how it carries twist
+   * @param outline its exact outline
+   */
+  public Section(
+      String name,
+      Properties properties,
+      List<StressPoint> points,
+      List<Wall> walls,
+      Torsion torsion,
+      Outline outline) {
+    this(name, properties, points, walls, torsion, outline, Optional.empty());
   }
 
   /**
@@ -307,7 +329,106 @@ public record Section(
         points.stream().map(point -> point.turned(turn)).toList(),
         walls.stream().map(wall -> wall.turned(turn)).toList(),
         torsion,
-        outline.turned(turn));
+        outline.turned(turn),
+        net.map(left -> left.turned(turn)));
+  }
+
+  /**
+   * The section with a hole through the middle of one wall; for a hole through both walls drill the
+   * second one too. Stiffness, stability and the line of centroids stay those of the gross section;
+   * stress is that of the net section, the shear in the wall shared by what is left of it. The
+   * stress peak at the hole's edge is not counted: steel yields there, but fatigue starts there.
+   *
+   * @param wall its name, such as {@code left wall}
+   * @param diameter of the hole
+   * @return the drilled section
+   */
+  public Section drilled(String wall, Quantity<Length> diameter) {
+    return drilled(wall, diameter, Quantities.m(0));
+  }
+
+  /**
+   * The section with a hole beside the middle of a wall.
+   *
+   * @param wall its name, such as {@code left wall}
+   * @param diameter of the hole
+   * @param fromMiddle of the wall's flat part, up, or to the left in a level wall
+   * @return the drilled section
+   */
+  public Section drilled(String wall, Quantity<Length> diameter, Quantity<Length> fromMiddle) {
+    return new Drill(
+            Guard.positive("hole", Quantities.si("hole", diameter), Scale.MM),
+            Quantities.si("place of the hole", fromMiddle))
+        .through(this, wall);
+  }
+
+  /**
+   * What holes leave of a section, for stress: its moments about its own centroid.
+   *
+   * @param area A [m²]
+   * @param iy ∫z² dA [m⁴]
+   * @param iz ∫y² dA [m⁴]
+   * @param iyz ∫yz dA [m⁴]
+   * @param outline what is left, about the gross section's centroid
+   * @param centroid from the gross section's centroid
+   * @param holes the holes
+   */
+  public record Net(
+      double area,
+      double iy,
+      double iz,
+      double iyz,
+      Outline outline,
+      Spot centroid,
+      List<Hole> holes) {
+    /** Copies its holes. */
+    public Net {
+      holes = List.copyOf(holes);
+    }
+
+    /**
+     * The moments about y and z of the net section that cause the same stress by N/A + My·z/Iy −
+     * Mz·y/Iz as the given ones do about its tilted axes (unsymmetric bending, any textbook). N
+     * acts at the gross section's centroid.
+     *
+     * @param n normal force [N]
+     * @param my moment about y [N·m]
+     * @param mz moment about z [N·m]
+     * @return both moments, about y and about z [N·m]
+     */
+    public double[] moments(double n, double my, double mz) {
+      double aboutY = my - n * centroid.z();
+      double aboutZ = mz + n * centroid.y();
+      double tilt = 1 - iyz * iyz / (iy * iz);
+      return new double[] {
+        (aboutY + aboutZ * iyz / iz) / tilt, (aboutZ + aboutY * iyz / iy) / tilt
+      };
+    }
+
+    Net turned(Turn turn) {
+      boolean swaps = turn.swapsAxes();
+      return new Net(
+          area,
+          swaps ? iz : iy,
+          swaps ? iy : iz,
+          -iyz,
+          outline.turned(turn),
+          turn.of(centroid),
+          holes.stream().map(hole -> hole.turned(turn)).toList());
+    }
+  }
+
+  /**
+   * A hole through one wall.
+   *
+   * @param wall the wall
+   * @param diameter d [m]
+   * @param fromMiddle of the wall's flat part, from its first towards its second end [m]
+   */
+  public record Hole(Wall wall, double diameter, double fromMiddle) {
+    Hole turned(Turn turn) {
+      return new Hole(wall.turned(turn), diameter, fromMiddle);
+    }
   }
 
   /**

@@ -47,6 +47,9 @@
  * rungwork.section.BuiltUp} says when they are. A weld between two walls passes shear on; its own
  * metal is not counted.
  *
+ * <p><b>Holes</b> leave a section's properties gross and give it a {@link
+ * rungwork.section.Section.Net} for stress.
+ *
  * <p><b>Sizes that can be bought</b> stand in {@code data/}, one CSV file a table with the source
  * of every row. {@link rungwork.section.SizeTable} makes sections of their dimensions; what a table
  * prints beside them is compared with what is computed, never used. {@link
