@@ -1,7 +1,10 @@
 package rungwork.impact;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import rungwork.fault.Scale;
+import rungwork.fault.SolveException;
 
 /** One person on one belt under one pulse, integrated in the frame of the vehicle. */
 final class BeltRun {
@@ -63,12 +66,27 @@ final class BeltRun {
       decelerations[i] = sample.decelerations()[0];
       excursions[i] = sample.state()[0];
     }
+    refuseTorn(excursions);
     return new Ride.Run(
         pulse.name(),
+        speed,
         ends.stiffness(),
         ends.slack(),
         ends.limited(),
         new Ride.Series(times, vehicle, decelerations, excursions, ways(speed, times)));
+  }
+
+  private void refuseTorn(double[] excursions) {
+    double most = Arrays.stream(excursions).max().orElseThrow();
+    if (most > ends.slack() + LONGEST) {
+      throw new SolveException(
+          "%s would come forward by %s on the belt; no belt is that long: pulse %s changes the speed by %s"
+              .formatted(
+                  occupant.name(),
+                  Scale.MM.show(most, 3),
+                  pulse.name(),
+                  new Scale("km/h", 1 / 3.6).show(pulse.velocityChange(), 3)));
+    }
   }
 
   /** Where the pulse jumps, and an end after which the belt can only let go. */

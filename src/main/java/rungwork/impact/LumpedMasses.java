@@ -112,6 +112,9 @@ final class LumpedMasses {
   }
 
   private void run(DormandPrince853Integrator integrator, double from, double[] state, double to) {
+    if (Thread.currentThread().isInterrupted()) {
+      throw new SolveException("the calculation of the crash was interrupted");
+    }
     start = from;
     end = to;
     samples.add(sample(start, state));

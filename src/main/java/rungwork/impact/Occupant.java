@@ -3,6 +3,7 @@ package rungwork.impact;
 import static rungwork.quantity.Quantities.si;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -221,16 +222,23 @@ public record Occupant(
    */
   public Ride in(Quantity<Speed> speed, Pulse... pulses) {
     double v = Guard.positive("speed", si("speed", speed), new Scale("km/h", 1 / 3.6));
-    if (pulses.length == 0) {
+    double[] speeds = new double[pulses.length];
+    Arrays.fill(speeds, v);
+    return in(speeds, List.of(pulses));
+  }
+
+  /** The same where each pulse began at a speed of its own. */
+  Ride in(double[] speeds, List<Pulse> pulses) {
+    if (pulses.isEmpty()) {
       throw new ModelException("there is no pulse for " + name + "; give at least one");
     }
     List<Ride.Run> runs = new ArrayList<>();
-    for (Pulse pulse : pulses) {
+    for (int i = 0; i < speeds.length; i++) {
       for (BeltRun.Ends ends : ends()) {
-        runs.add(new BeltRun(this, ends, pulse).run(v));
+        runs.add(new BeltRun(this, ends, pulses.get(i)).run(speeds[i]));
       }
     }
-    return new Ride(this, v, List.of(pulses), runs);
+    return new Ride(this, pulses, runs);
   }
 
   private Set<BeltRun.Ends> ends() {

@@ -18,11 +18,10 @@ import rungwork.quantity.Units;
  * designs; never a statement about injury.
  *
  * @param occupant who
- * @param speed of the vehicle when the pulse began [m/s]
  * @param pulses what the vehicle went through
  * @param runs one a combination, at least one
  */
-public record Ride(Occupant occupant, double speed, List<Pulse> pulses, List<Run> runs) {
+public record Ride(Occupant occupant, List<Pulse> pulses, List<Run> runs) {
   private static final double THREE_MILLISECONDS = 3e-3;
 
   /** Copies the lists. */
@@ -81,12 +80,14 @@ public record Ride(Occupant occupant, double speed, List<Pulse> pulses, List<Run
    * One combination.
    *
    * @param pulse its name
+   * @param speed of the vehicle when it began [m/s]
    * @param stiffness of the belt [N/m]
    * @param slack of the belt [m]
    * @param limited whether the belt has a load limiter
    * @param series over time
    */
-  public record Run(String pulse, double stiffness, double slack, boolean limited, Series series) {
+  public record Run(
+      String pulse, double speed, double stiffness, double slack, boolean limited, Series series) {
     /**
      * The person's highest deceleration.
      *
@@ -186,7 +187,7 @@ public record Ride(Occupant occupant, double speed, List<Pulse> pulses, List<Run
    * @return part of ½·m·v² [1]
    */
   public Range rideDown() {
-    return over(Kind.RATIO, run -> run.riddenDown() / (speed * speed / 2));
+    return over(Kind.RATIO, run -> run.riddenDown() / (run.speed() * run.speed() / 2));
   }
 
   /**
@@ -198,7 +199,8 @@ public record Ride(Occupant occupant, double speed, List<Pulse> pulses, List<Run
   public Range bestCase() {
     return over(
         Kind.ACCELERATION,
-        run -> BeltFormulas.BEST_CASE.with(speed, run.vehicleWay(), run.excursion()).result());
+        run ->
+            BeltFormulas.BEST_CASE.with(run.speed(), run.vehicleWay(), run.excursion()).result());
   }
 
   /**

@@ -350,9 +350,16 @@ public record RigidOrCrush(
     for (CrashModel model : models(design, tube, met)) {
       crashes.add(model.run());
     }
-    Pulse[] pulses = crashes.stream().map(Crash::pulse).toArray(Pulse[]::new);
-    Ride ride = occupant.in(kmh(scene.closing().high() * 3.6), pulses);
+    double[] speeds = crashes.stream().mapToDouble(RigidOrCrush::toCommonSpeed).toArray();
+    Ride ride = occupant.in(speeds, crashes.stream().map(Crash::pulse).toList());
     return new Outcome(design, crashes, ride, scene, behindOverFront(tube, met));
+  }
+
+  /** What is lost until nothing closes any more: at a wall all of it, else a part rides on. */
+  private static double toCommonSpeed(Crash crash) {
+    CrashModel model = crash.model();
+    double part = model.other().map(hit -> hit.mass() / (hit.mass() + model.mass())).orElse(1.0);
+    return part * model.speed();
   }
 
   private Range behindOverFront(Optional<CrushElement> tube, int met) {

@@ -65,6 +65,7 @@ final class ImpactBlocks {
             "Working, " + lines.size() + " lines",
             List.of(
                 new Block.Calculation(
-                    "Formula, numbers, result; the low end before the high end", lines))));
+                    "Formula, numbers, result: every input at its low end, then every input at its high end",
+                    lines))));
   }
 }

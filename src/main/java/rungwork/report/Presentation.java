@@ -79,6 +79,7 @@ public record Presentation<T>(Class<T> type, BiFunction<T, Units, Page> maker) {
         new Presentation<>(Choice.class, ComparisonPage::of),
         new Presentation<>(Shortlist.class, ShortlistPage::of),
         new Presentation<>(Scene.class, ScenePage::of),
+        new Presentation<>(Scene.LinearCrush.class, ScenePage::of),
         new Presentation<>(Pulse.class, PulsePage::of),
         new Presentation<>(CrushTube.class, CrushTubePage::of),
         new Presentation<>(Crash.class, CrashPage::of),

@@ -43,6 +43,21 @@ final class ScenePage {
     return ImpactBlocks.end(blocks);
   }
 
+  static Page of(Scene.LinearCrush crush, Units units) {
+    List<Block> blocks = ImpactBlocks.begin("Two linear fronts");
+    blocks.add(
+        ImpactBlocks.figures(
+            List.of(
+                ImpactBlocks.figure("largest force", crush.force(), units),
+                ImpactBlocks.figure("own crush", crush.ownCrush(), units),
+                ImpactBlocks.figure("other crush", crush.otherCrush(), units),
+                ImpactBlocks.figure("own deceleration, highest", crush.ownDeceleration(), units),
+                ImpactBlocks.figure(
+                    "other vehicle's, highest", crush.otherAcceleration(), units))));
+    blocks.add(new Block.Paragraph("Both fronts taken as linear springs; no real front is one."));
+    return ImpactBlocks.end(blocks);
+  }
+
   private static Table.Row at(Scene scene, double crush, Units units) {
     String distance = units.scale(Kind.LENGTH).show(crush, 3);
     return ImpactBlocks.figure(

@@ -2,6 +2,7 @@ package rungwork.impact;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static rungwork.quantity.Quantities.Npmm;
 import static rungwork.quantity.Quantities.deg;
@@ -19,6 +20,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import rungwork.fault.SolveException;
 import rungwork.frame.Load;
 import rungwork.frame.Wrench;
 import rungwork.loadpath.Anchorages;
@@ -199,6 +201,36 @@ class OccupantTest {
         "geometry factor 0.500 to 1.00 of anchorage lap is outside 1 to 3: 1 is a strap along the vehicle, 2 a loop",
         () -> person(0).anchorage("lap", 1, Range.ratio(0.5, 1), deg(0)));
     Refused.with("there is no pulse for driver; give at least one", () -> person(0).in(kmh(50)));
+  }
+
+  @Test
+  void what_no_belt_can_hold_is_refused_and_so_is_what_does_not_converge() {
+    Pulse mistyped =
+        Pulse.through("mistyped", new double[] {0, 1e-3, 2e-3}, new double[] {0, 1e6, 0});
+    assertEquals(
+        "driver would come forward by 92500 mm on the belt; no belt is that long: pulse mistyped changes the speed by 3600 km/h",
+        assertThrows(SolveException.class, () -> eighty().in(kmh(50), mistyped)).getMessage());
+    Pulse absurd = Pulse.through("absurd", new double[] {0, 1e-3, 2e-3}, new double[] {0, 1e15, 0});
+    assertTrue(
+        assertThrows(SolveException.class, () -> eighty().in(kmh(50), absurd))
+            .getMessage()
+            .startsWith("the time steps do not converge: "));
+  }
+
+  private static Occupant eighty() {
+    return Occupant.of("driver", kg(80), Occupant.Belt.of(Npmm(70), mm(0)));
+  }
+
+  @Test
+  void a_run_stops_when_it_is_interrupted() {
+    Thread.currentThread().interrupt();
+    try {
+      assertEquals(
+          "the calculation of the crash was interrupted",
+          assertThrows(SolveException.class, () -> eighty().in(kmh(50), SHORT)).getMessage());
+    } finally {
+      assertTrue(Thread.interrupted());
+    }
   }
 
   @Test

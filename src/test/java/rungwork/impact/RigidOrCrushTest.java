@@ -162,6 +162,11 @@ class RigidOrCrushTest {
             .outcomes()
             .get(0);
     assertEquals(4, outcome.crashes().size());
+    assertEquals(
+        80 / 3.6 * 1700 / 2420,
+        outcome.ride().runs().stream().mapToDouble(Ride.Run::speed).max().orElseThrow(),
+        1e-9);
+    assertTrue(outcome.ride().rideDown().low() >= 0);
   }
 
   @Test
@@ -178,5 +183,20 @@ class RigidOrCrushTest {
     assertTrue(text.contains("bare rails: vehicle "), text);
     assertTrue(text.endsWith("Injury cannot be predicted from these numbers."), text);
     assertTrue(Fronts.tube().toString().contains("folding may be assumed for comparison"));
+  }
+
+  @Test
+  void where_the_speed_is_a_range_each_person_rides_at_the_speed_of_their_crash() {
+    Scene guessed = Fronts.wall().closing(kmh(30), kmh(50));
+    RigidOrCrush.Outcome outcome =
+        RigidOrCrush.of(guessed, Fronts.rails(), Fronts.driver(), RigidOrCrush.Design.bare("bare"))
+            .outcomes()
+            .get(0);
+    assertEquals(4, outcome.crashes().size());
+    assertEquals(
+        30 / 3.6,
+        outcome.ride().runs().stream().mapToDouble(Ride.Run::speed).min().orElseThrow(),
+        1e-9);
+    assertTrue(outcome.ride().rideDown().high() < 1);
   }
 }

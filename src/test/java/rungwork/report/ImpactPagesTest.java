@@ -49,6 +49,8 @@ class ImpactPagesTest {
         Fronts.wall(),
         Scene.of("mistyped", kmh(240), kg(720), Obstacle.post(mm(350), mm(200))),
         Scene.of("meeting", kmh(80), kg(720), Obstacle.vehicle(kg(1400), kNpmm(1))),
+        Scene.of("meeting", kmh(80), kg(720), Obstacle.vehicle(kg(1400), kNpmm(1)))
+            .springs(kNpmm(0.5)),
         Pulse.haversine(g(30), ms(90)),
         cut,
         Fronts.tube(),
