@@ -9,9 +9,6 @@ import rungwork.fault.Scale;
  * Forces on a beam act on its line of centroids, between its ends.
  */
 public sealed interface Load {
-  /** How turns are written. */
-  Scale TURN = new Scale("mrad", 1e-3);
-
   /**
    * A wrench at a node.
    *
@@ -125,6 +122,9 @@ public sealed interface Load {
    */
   record Warmth(String beam, double expansion, double rise, double acrossY, double acrossZ)
       implements Load {
+    private static final Scale KELVIN = new Scale("K", 1);
+    private static final Scale PER_METRE = new Scale("K/m", 1);
+
     /** Refuses a component that is not finite, and a material that shrinks when warmed. */
     public Warmth {
       beam = Guard.name("warmed beam", beam);
@@ -149,9 +149,6 @@ public sealed interface Load {
       return "beam %s warmed by %s, across y by %s, across z by %s"
           .formatted(beam, KELVIN.show(rise), PER_METRE.show(acrossY), PER_METRE.show(acrossZ));
     }
-
-    private static final Scale KELVIN = new Scale("K", 1);
-    private static final Scale PER_METRE = new Scale("K/m", 1);
   }
 
   /**
@@ -165,6 +162,8 @@ public sealed interface Load {
    */
   record Misfit(String beam, double tooLong, double twisted, double bowY, double bowZ)
       implements Load {
+    private static final Scale TURN = new Scale("mrad", 1e-3);
+
     /** Refuses a component that is not finite. */
     public Misfit {
       beam = Guard.name("misfitting beam", beam);
@@ -192,6 +191,8 @@ public sealed interface Load {
    * @param amount how far, in vehicle axes [m] or [rad]
    */
   record Settlement(String node, Freedom motion, double amount) implements Load {
+    private static final Scale TURN = new Scale("mrad", 1e-3);
+
     /** Refuses an amount that is not finite. */
     public Settlement {
       node = Guard.name("settling node", node);

@@ -2,7 +2,10 @@ package rungwork.frame;
 
 import java.util.Set;
 
-/** One of the six internal forces, where an end of a beam does not pass it on to its node. */
+/**
+ * One of the six internal forces, where an end of a beam does not pass it on to its node. In the
+ * order of N, Vy, Vz, T, My, Mz.
+ */
 public enum Release {
   /** No normal force N: a sliding joint along the beam. */
   NORMAL_FORCE("normal force"),
