@@ -2,6 +2,7 @@ package rungwork.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rungwork.fault.Scale;
 import rungwork.quantity.Units;
@@ -12,13 +13,22 @@ import rungwork.section.Torsion;
 
 /** Two sections side by side: to one scale, the ratio of each property as a bar and a number. */
 final class RatioPage {
+  private static final String FREE =
+      "torsion of an open section is that of ends free to warp; ends held against warping make it"
+          + " stiffer, the more so the shorter it is, at the price of stress along it";
+
+  private static final String BOUNDS =
+      "torsion of an open section lies between both bounds, ends free to warp and ends held; held"
+          + " ends pay for their stiffness with stress along the flanges, which is not looked at"
+          + " here";
+
   private RatioPage() {}
 
-  static Page of(Section first, Section second, Units units) {
-    List<Trait> traits = Trait.ALL;
+  static Page of(Section first, Section second, List<Trait> more, Units units) {
+    List<Trait> traits = Stream.concat(Trait.ALL.stream(), more.stream()).toList();
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.Title(second.name() + " beside " + first.name()));
-    blocks.add(new Block.VerdictLine(verdict(first, second)));
+    blocks.add(new Block.VerdictLine(verdict(first, second, more)));
     if (Stream.of(first, second).noneMatch(one -> one.outline().loops().isEmpty())) {
       blocks.add(new Block.Figure(SectionRow.of(List.of(first, second), units)));
     }
@@ -29,36 +39,41 @@ final class RatioPage {
                 traits.stream()
                     .map(trait -> new RatioBars.Entry(trait.words(), trait.ratio(first, second)))
                     .toList())));
-    blocks.add(table(first, second, units));
-    blocks.add(new Block.Remarks(remarks(first, second)));
+    blocks.add(table(first, second, traits, units));
+    blocks.add(new Block.Remarks(remarks(first, second, more)));
     return new Page(blocks);
   }
 
-  private static String verdict(Section first, Section second) {
-    return "%s has %s times the torsion constant of %s and %s times its stiffness upright, for %s times its mass"
+  private static String verdict(Section first, Section second, List<Trait> more) {
+    String held =
+        more.stream()
+            .map(
+                trait ->
+                    " (%s: %s times)".formatted(trait.words(), times(trait.ratio(first, second))))
+            .collect(Collectors.joining());
+    return "%s has %s times the torsion constant of %s%s and %s times its stiffness upright, for %s times its mass"
         .formatted(
             second.name(),
             times(Trait.TWIST_STIFFNESS.ratio(first, second)),
             first.name(),
+            held,
             times(Trait.UPRIGHT_STIFFNESS.ratio(first, second)),
             times(Trait.MASS.ratio(first, second)));
   }
 
-  private static List<String> remarks(Section first, Section second) {
+  private static List<String> remarks(Section first, Section second, List<Trait> more) {
     List<String> remarks = new ArrayList<>();
     if (Stream.of(first, second).anyMatch(one -> one.torsion() == Torsion.OPEN)) {
-      remarks.add(
-          "torsion of an open section is that of ends free to warp; ends held against warping make"
-              + " it stiffer, the more so the shorter it is, at the price of stress along it");
+      remarks.add(more.isEmpty() ? FREE : BOUNDS);
     }
     remarks.add("sizes only: no load was looked at, nothing was checked");
     return remarks;
   }
 
-  private static Table table(Section first, Section second, Units units) {
+  private static Table table(Section first, Section second, List<Trait> traits, Units units) {
     double mass = Trait.MASS.ratio(first, second);
     List<Row> rows =
-        Trait.ALL.stream()
+        traits.stream()
             .map(
                 trait ->
                     Row.of(

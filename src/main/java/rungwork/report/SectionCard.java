@@ -1,8 +1,16 @@
 package rungwork.report;
 
+import java.util.List;
 import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import rungwork.fault.Guard;
+import rungwork.fault.ModelException;
+import rungwork.fault.Scale;
 import rungwork.material.Material;
+import rungwork.quantity.Quantities;
 import rungwork.section.Section;
+import rungwork.section.Torsion;
 
 /** Cards of sections to look at: one in its material, or two side by side. */
 public final class SectionCard {
@@ -22,13 +30,38 @@ public final class SectionCard {
 
   /**
    * Two sections side by side, to one scale, with the ratio of each property: whether to box a
-   * channel, at a glance.
+   * channel, at a glance. Torsion is that of ends free to warp.
    *
    * @param first what there is
    * @param second what it might become
    * @return the card
    */
   public static Shown beside(Section first, Section second) {
-    return units -> RatioPage.of(first, second, units);
+    return units -> RatioPage.of(first, second, List.of(), units);
+  }
+
+  /**
+   * The same, with the other bound of torsion beside it: a bay whose ends hold the warping.
+   *
+   * @param first what there is
+   * @param second what it might become
+   * @param bay from end to end
+   * @return the card
+   */
+  public static Shown beside(Section first, Section second, Quantity<Length> bay) {
+    double length =
+        Guard.positive("length of a bay", Quantities.si("length of a bay", bay), Scale.MM);
+    refuseUnknownWarping(first);
+    refuseUnknownWarping(second);
+    return units -> RatioPage.of(first, second, List.of(Trait.held(length, units)), units);
+  }
+
+  private static void refuseUnknownWarping(Section section) {
+    double constant = section.properties().iw() + section.properties().iwAcross();
+    if (section.torsion() == Torsion.OPEN && !(constant > 0)) {
+      throw new ModelException(
+          section.name()
+              + " is open and its warping constant is not known; compare it with free ends only");
+    }
   }
 }

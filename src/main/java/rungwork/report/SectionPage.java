@@ -15,6 +15,7 @@ import rungwork.report.Table.Row;
 import rungwork.section.Properties;
 import rungwork.section.Section;
 import rungwork.section.StressPoint;
+import rungwork.section.Torsion;
 
 /**
  * A cross-section: drawn to scale where its outline is known, its properties, its stress points.
@@ -42,7 +43,7 @@ final class SectionPage {
         .ifPresent(reason -> blocks.add(new Block.VerdictLine("not for a flat frame: " + reason)));
     section.net().ifPresent(net -> blocks.add(new Block.Paragraph(net(section, net, units))));
     material.ifPresent(one -> blocks.add(new Block.Paragraph(wallClass(section, one))));
-    blocks.add(properties(section.properties(), material, units));
+    blocks.add(properties(section, material, units));
     String summary = section.points().size() + " stress points, from the centroid";
     blocks.add(new Block.Folded(summary, List.of(points(section.points(), units))));
     return new Page(blocks);
@@ -76,26 +77,14 @@ final class SectionPage {
     return Numbers.property(what, "m", units.show(Kind.MASS_PER_LENGTH, p.area() * density));
   }
 
-  private static Table properties(Properties p, Optional<Material> material, Units units) {
-    List<Row> rows =
-        List.of(
-            mass(p, material, units),
-            Numbers.property("area", "A", units.show(Kind.AREA, p.area())),
-            Numbers.property("second moment about y", "Iy", units.show(Kind.SECOND_MOMENT, p.iy())),
-            Numbers.property("second moment about z", "Iz", units.show(Kind.SECOND_MOMENT, p.iz())),
-            Numbers.property("torsion constant", "It", units.show(Kind.SECOND_MOMENT, p.it())),
-            Numbers.property(
-                "elastic modulus about y", "Wel,y", units.show(Kind.SECTION_MODULUS, p.wely())),
-            Numbers.property(
-                "elastic modulus about z", "Wel,z", units.show(Kind.SECTION_MODULUS, p.welz())),
-            Numbers.property(
-                "plastic modulus about y", "Wpl,y", units.show(Kind.SECTION_MODULUS, p.wply())),
-            Numbers.property(
-                "plastic modulus about z", "Wpl,z", units.show(Kind.SECTION_MODULUS, p.wplz())),
-            Numbers.property("shear area along y", "Av,y", units.show(Kind.AREA, p.shearY())),
-            Numbers.property("shear area along z", "Av,z", units.show(Kind.AREA, p.shearZ())),
-            Numbers.property("shear centre along y", "yS", length(p.shearCentreY(), units)),
-            Numbers.property("shear centre along z", "zS", length(p.shearCentreZ(), units)));
+  private static Table properties(Section section, Optional<Material> material, Units units) {
+    Properties p = section.properties();
+    List<Row> rows = new ArrayList<>(stiffness(p, material, units));
+    if (section.torsion() == Torsion.OPEN && p.iw() > 0) {
+      rows.add(
+          Numbers.property("warping constant", "Iw", units.show(Kind.WARPING_CONSTANT, p.iw())));
+    }
+    rows.addAll(strength(p, units));
     return new Table(
         List.of(
             Column.words("property"),
@@ -103,6 +92,31 @@ final class SectionPage {
             Column.number("value"),
             Column.words("unit")),
         rows);
+  }
+
+  private static List<Row> stiffness(Properties p, Optional<Material> material, Units units) {
+    return List.of(
+        mass(p, material, units),
+        Numbers.property("area", "A", units.show(Kind.AREA, p.area())),
+        Numbers.property("second moment about y", "Iy", units.show(Kind.SECOND_MOMENT, p.iy())),
+        Numbers.property("second moment about z", "Iz", units.show(Kind.SECOND_MOMENT, p.iz())),
+        Numbers.property("torsion constant", "It", units.show(Kind.SECOND_MOMENT, p.it())));
+  }
+
+  private static List<Row> strength(Properties p, Units units) {
+    return List.of(
+        Numbers.property(
+            "elastic modulus about y", "Wel,y", units.show(Kind.SECTION_MODULUS, p.wely())),
+        Numbers.property(
+            "elastic modulus about z", "Wel,z", units.show(Kind.SECTION_MODULUS, p.welz())),
+        Numbers.property(
+            "plastic modulus about y", "Wpl,y", units.show(Kind.SECTION_MODULUS, p.wply())),
+        Numbers.property(
+            "plastic modulus about z", "Wpl,z", units.show(Kind.SECTION_MODULUS, p.wplz())),
+        Numbers.property("shear area along y", "Av,y", units.show(Kind.AREA, p.shearY())),
+        Numbers.property("shear area along z", "Av,z", units.show(Kind.AREA, p.shearZ())),
+        Numbers.property("shear centre along y", "yS", length(p.shearCentreY(), units)),
+        Numbers.property("shear centre along z", "zS", length(p.shearCentreZ(), units)));
   }
 
   private static String length(double metres, Units units) {

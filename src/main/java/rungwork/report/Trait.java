@@ -2,6 +2,9 @@ package rungwork.report;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import rungwork.check.Member.Ends;
+import rungwork.frame.Stock;
+import rungwork.material.Material;
 import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
 import rungwork.section.Section;
@@ -15,6 +18,8 @@ import rungwork.section.Section;
  * @param value of a section [SI]
  */
 record Trait(String words, String letter, Kind kind, ToDoubleFunction<Section> value) {
+  private static final Material STEEL = Material.named("S235JR");
+
   static final Trait MASS =
       new Trait(
           "mass of a length, steel",
@@ -49,6 +54,31 @@ record Trait(String words, String letter, Kind kind, ToDoubleFunction<Section> v
           SIDEWAYS_STRENGTH,
           TWIST_STIFFNESS,
           TWIST_STRENGTH);
+
+  /**
+   * Stiffness in twist of a bay of steel whose ends hold the warping, as the torsion constant that
+   * a bay with free ends would need; of a closed or solid section its own.
+   *
+   * @param bay from end to end [m]
+   * @param units the reader's units
+   */
+  static Trait held(double bay, Units units) {
+    String words =
+        "stiff in twist, ends held over "
+            + Numbers.dimension(bay, units)
+            + " "
+            + units.scale(Kind.LENGTH).unit();
+    return new Trait(
+        words,
+        "It,h",
+        Kind.SECOND_MOMENT,
+        section ->
+            Ends.BOTH_HELD
+                .stiffened(new Stock(section, STEEL), bay)
+                .section()
+                .properties()
+                .twistConstant());
+  }
 
   /** Torque for a unit of the greatest shear stress, free to warp [m³]. */
   private static double twistModulus(Section section) {

@@ -3,6 +3,7 @@ package rungwork.report;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static rungwork.quantity.Quantities.mm;
 
 import java.util.List;
 import java.util.Set;
@@ -15,6 +16,7 @@ import rungwork.material.Material;
 import rungwork.material.Source;
 import rungwork.material.UnratedMaterial;
 import rungwork.quantity.Units;
+import rungwork.section.Section;
 import rungwork.section.SheetTable;
 import rungwork.section.SizeTable;
 import rungwork.study.Candidate;
@@ -44,6 +46,8 @@ class PresentationTest {
         LIGHT.stock().section(),
         SectionCard.of(LIGHT.stock().section(), Curlew.STEEL),
         SectionCard.beside(LIGHT.stock().section(), LIGHT.stock().section().turned()),
+        SectionCard.beside(
+            Section.foldedChannel(mm(80), mm(40), mm(3), mm(3)), LIGHT.stock().section(), mm(500)),
         Lineup.of(LIGHT.stock().section(), LIGHT.stock().section().turned()),
         SizeTable.of("flat EN 10058"),
         SizeTable.of("channel UPE EN 10365").size("UPE 80"),

@@ -7,10 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static rungwork.quantity.Quantities.mm;
 
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import rungwork.fault.ModelException;
 import rungwork.material.Material;
 import rungwork.quantity.Units;
+import rungwork.section.Properties;
 import rungwork.section.RolledWalls;
 import rungwork.section.Section;
 import rungwork.section.SizeTable;
@@ -67,6 +70,76 @@ class SectionCardTest {
     assertTrue(page.contains("stiff in twist, free to warp: × 317"), page);
     assertTrue(page.contains("nothing was checked"), page);
     assertTrue(page.contains("ends held against warping"), page);
+  }
+
+  /** Vlasov's bay of 0.5 m with both ends held is 7.7 times as stiff as with free ends. */
+  @Test
+  void with_held_ends_over_half_a_metre_boxing_is_worth_about_forty() {
+    String page = text(SectionCard.beside(SHARP, TUBE, mm(500)));
+    Matcher held =
+        Pattern.compile("stiff in twist, ends held over 500 mm: × ([0-9.]+)").matcher(page);
+    assertTrue(held.find(), page);
+    assertEquals(41, Double.parseDouble(held.group(1)), 1.5);
+    assertTrue(page.contains("lies between both bounds"), page);
+    String inches = SectionCard.beside(CHANNEL, TUBE, mm(508)).page(Units.INCH_POUND).text();
+    assertTrue(inches.contains("ends held over 20 in"), inches);
+  }
+
+  @Test
+  void a_bay_without_length_or_with_unknown_warping_is_refused() {
+    assertEquals(
+        "length of a bay 0 mm is not above zero",
+        assertThrows(ModelException.class, () -> SectionCard.beside(SHARP, TUBE, mm(0)))
+            .getMessage());
+    Section bare = new Section("bare", flat(CHANNEL), CHANNEL.points(), CHANNEL.walls());
+    assertEquals(
+        "bare is open and its warping constant is not known; compare it with free ends only",
+        assertThrows(ModelException.class, () -> SectionCard.beside(bare, TUBE, mm(500)))
+            .getMessage());
+  }
+
+  /** Properties as somebody might type them from a table that has no warping constant. */
+  private static Properties flat(Section section) {
+    Properties p = section.properties();
+    return new Properties(
+        p.area(),
+        p.iy(),
+        p.iz(),
+        p.iyz(),
+        p.it(),
+        0,
+        0,
+        1,
+        p.wely(),
+        p.welz(),
+        p.wply(),
+        p.wplz(),
+        p.shearY(),
+        p.shearZ(),
+        p.shearCentreY(),
+        p.shearCentreZ());
+  }
+
+  @Test
+  void an_open_section_s_card_has_its_warping_constant() {
+    assertTrue(
+        SectionPage.of(CHANNEL, Units.METRIC).text().contains("warping constant         Iw"));
+    assertFalse(SectionPage.of(TUBE, Units.METRIC).text().contains("warping constant"));
+  }
+
+  /** What the notebook's last words lean on. */
+  @Test
+  void of_one_mass_closed_shapes_are_tens_of_times_as_stiff_in_twist_as_open_ones() {
+    Section channel = Section.foldedChannel(mm(80), mm(55), mm(3), mm(3));
+    Section boxed = Section.boxedChannel(mm(60), mm(36), mm(3), mm(3));
+    Section flat = SizeTable.of("flat EN 10058").at("90x6");
+    Section square = SizeTable.of("square tube EN 10219-2").at("50x50x3");
+    assertEquals(1, Trait.MASS.ratio(square, channel), 0.015);
+    assertEquals(1, Trait.MASS.ratio(square, boxed), 0.015);
+    assertTrue(Trait.TWIST_STIFFNESS.ratio(flat, boxed) > 20);
+    assertTrue(Trait.TWIST_STIFFNESS.ratio(channel, boxed) > 20);
+    assertTrue(Trait.UPRIGHT_STRENGTH.ratio(boxed, channel) > 1.5);
+    assertTrue(Trait.UPRIGHT_STRENGTH.ratio(square, channel) > 1.5);
   }
 
   @Test
