@@ -274,7 +274,7 @@ public record Section(
    * @return the section
    */
   public Section named(String newName) {
-    return new Section(newName, properties, points, walls, torsion, outline);
+    return new Section(newName, properties, points, walls, torsion, outline, net);
   }
 
   /**
@@ -319,7 +319,7 @@ public record Section(
    * @return the section as the frame's stiffness counts it
    */
   public Section stiffened(double times) {
-    return new Section(name, properties.stiffened(times), points, walls, torsion, outline);
+    return new Section(name, properties.stiffened(times), points, walls, torsion, outline, net);
   }
 
   private Section turned(Turn turn, String newName) {

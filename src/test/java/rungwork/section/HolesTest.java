@@ -28,6 +28,14 @@ class HolesTest {
     assertEquals(TUBE.properties().area() - 33e-6, net.area(), 1e-15);
   }
 
+  @Test
+  void a_drilled_section_keeps_its_holes_under_another_name_and_stiffness() {
+    Section drilled = TUBE.drilled("left wall", mm(11));
+    assertEquals(drilled.net(), drilled.named("rail").net());
+    assertEquals(drilled.net(), drilled.stiffened(7.6).net());
+    assertTrue(drilled.net().isPresent());
+  }
+
   /** Rectangles by hand: 11 × 3 mm at 18.5 mm from the middle, in one wall and in both. */
   @Test
   void holes_in_both_walls_take_two_rectangles() {
