@@ -2,6 +2,7 @@ package rungwork.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
 import rungwork.section.Section;
@@ -27,6 +28,8 @@ final class SectionDrawing {
 
   /** Half the size of a number [px]. */
   private static final double NUMBER = 7;
+
+  private static final Pattern SIDE = Pattern.compile("\\b(top|bottom|left|right) ");
 
   private final Section section;
   private final Units units;
@@ -62,10 +65,22 @@ final class SectionDrawing {
     return new Picture(title, canvas.done(title), words(box));
   }
 
+  /** The unit, and how thick the walls are: one figure for all, or each part with its own. */
   private String note() {
     List<Double> walls = section.walls().stream().map(Wall::thickness).distinct().toList();
-    String wall = walls.size() == 1 ? "; wall " + length(walls.get(0)) : "";
-    return "dimensions [" + units.scale(Kind.LENGTH).unit() + "]" + wall;
+    String unit = "dimensions [" + units.scale(Kind.LENGTH).unit() + "]";
+    return switch (walls.size()) {
+      case 0 -> unit;
+      case 1 -> unit + "; wall " + length(walls.get(0));
+      default -> unit + "; thickness of " + String.join(", ", thicknesses());
+    };
+  }
+
+  private List<String> thicknesses() {
+    return section.walls().stream()
+        .map(wall -> SIDE.matcher(wall.name()).replaceAll("") + " " + length(wall.thickness()))
+        .distinct()
+        .toList();
   }
 
   private void axes(Box box) {

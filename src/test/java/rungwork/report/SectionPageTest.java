@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
 import rungwork.quantity.Units;
+import rungwork.section.BuiltUp;
 import rungwork.section.Section;
 
 class SectionPageTest {
@@ -51,6 +52,33 @@ class SectionPageTest {
     assertTrue(metric.containsAll(List.of("80", "40", "dimensions [mm]; wall 3", "C, S")));
     List<String> inches = Xml.texts(SectionDrawing.of(TUBE, Units.INCH_POUND).svg(), "text");
     assertTrue(inches.containsAll(List.of("3.15", "1.575", "dimensions [in]; wall 0.118")));
+  }
+
+  @Test
+  void walls_of_several_thicknesses_are_named_with_them() {
+    Section tee = BuiltUp.tee(mm(60), mm(50), mm(4), mm(6));
+    List<String> texts = Xml.texts(SectionDrawing.of(tee, Units.METRIC).svg(), "text");
+    assertTrue(texts.containsAll(List.of("60", "50")), texts.toString());
+    assertTrue(texts.contains("dimensions [mm]; thickness of flange 6, web 4"), texts.toString());
+  }
+
+  @Test
+  void parts_and_holes_are_drawn_each_with_its_edge() {
+    Section box = BuiltUp.channel(mm(80), mm(40), mm(3), mm(3)).platedOn(mm(100), mm(4));
+    Section drilled = TUBE.drilled("left wall", mm(11));
+    assertEquals(2, edges(box));
+    assertEquals(edges(TUBE) + 1, edges(drilled));
+    assertTrue(
+        SectionPage.of(drilled, Units.METRIC)
+            .text()
+            .replaceAll("\\s+", " ")
+            .contains(
+                "holes: 11.00 mm in left wall; stress is that of the net section: A 6.278 cm² of 6.608 cm²"));
+  }
+
+  private static long edges(Section section) {
+    Element steel = Xml.all(SectionDrawing.of(section, Units.METRIC).svg(), "path").get(0);
+    return steel.getAttribute("d").chars().filter(letter -> letter == 'M').count();
   }
 
   @Test
