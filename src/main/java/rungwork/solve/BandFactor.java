@@ -18,6 +18,9 @@ final class BandFactor {
    */
   static final double UNRESISTED = 1e-12;
 
+  /** A pivot below this part of its column would leave nothing of the other columns' digits [1]. */
+  private static final double VANISHED = 1e-10;
+
   /** Right-hand sides that {@link #solveCases} solves side by side. */
   static final int CASES = 8;
 
@@ -62,6 +65,36 @@ final class BandFactor {
       eliminate(freeAt);
     }
     return true;
+  }
+
+  /**
+   * Factorises the matrix in place, whatever the sign of its pivots. By Sylvester's law of inertia
+   * as many pivots are below zero as the matrix has values below zero. A pivot that vanishes beside
+   * its column is moved off zero, which changes the matrix by {@value #VANISHED} of that column.
+   *
+   * @return how many are below zero
+   */
+  int factoriseThrough() {
+    int below = 0;
+    for (int j = 0; j < size; j++) {
+      int column = j * (band + 1);
+      double under = largestUnder(column, Math.min(band, size - 1 - j));
+      double least = Math.max(VANISHED * under, Double.MIN_NORMAL);
+      if (Math.abs(columns[column]) < least) {
+        columns[column] = Math.copySign(least, columns[column]);
+      }
+      below += columns[column] < 0 ? 1 : 0;
+      eliminate(j);
+    }
+    return below;
+  }
+
+  private double largestUnder(int column, int reach) {
+    double largest = 0;
+    for (int i = 1; i <= reach; i++) {
+      largest = Math.max(largest, Math.abs(columns[column + i]));
+    }
+    return largest;
   }
 
   private void eliminate(int j) {

@@ -8,8 +8,8 @@ import java.util.function.ToDoubleFunction;
 
 /**
  * The internal forces along one beam: between the places where loads begin, end or act they are
- * exact polynomials. With q the line loads along its axes and t the torque per length about the
- * line of shear centres:
+ * exact polynomials, in second order exact waves or hyperbolas. With q the line loads along its
+ * axes and t the torque per length about the line of shear centres:
  *
  * <pre>
  *   dN/dx = −qx    dVy/dx = −qy    dVz/dx = −qz    dT/dx = −t    dMz/dx = −Vy    dMy/dx = Vz
@@ -19,6 +19,12 @@ public final class BeamForces {
   private final Member member;
   private final Span span;
 
+  /**
+   * The internal forces of a member.
+   *
+   * @param member the member
+   * @param span what acts on it, forces at its start included
+   */
   BeamForces(Member member, Span span) {
     this.member = member;
     this.span = span;
@@ -49,11 +55,14 @@ public final class BeamForces {
    * @return the six internal forces there
    */
   public InternalForces at(double fraction) {
-    double[] state = span.forcesAt(fraction, member.length());
+    double[] state =
+        member.normalForce() == 0
+            ? span.forcesAt(fraction, member.length())
+            : span.at(fraction, member);
     return new InternalForces(
         state[Span.N],
-        state[Span.VY],
-        state[Span.VZ],
+        Across.IN_PLANE.shearAcross(state, member),
+        Across.OUT_OF_PLANE.shearAcross(state, member),
         state[Span.T],
         state[Span.MY],
         state[Span.MZ]);
@@ -84,6 +93,10 @@ public final class BeamForces {
   }
 
   private void addZeros(TreeSet<Double> stations, double from, double to) {
+    if (member.normalForce() != 0) {
+      search(stations, from, to);
+      return;
+    }
     InternalForces there = at(from);
     double[] shear = {there.vy(), there.vz()};
     for (int axis = 0; axis < 3; axis++) {
@@ -96,6 +109,21 @@ public final class BeamForces {
         }
       }
     }
+  }
+
+  /** Under a normal force the shear force is no polynomial: its zeros are looked for. */
+  private void search(TreeSet<Double> stations, double from, double to) {
+    stations.addAll(Zeros.between(from, to, fraction -> at(fraction).vy()));
+    stations.addAll(Zeros.between(from, to, fraction -> at(fraction).vz()));
+    for (Across across : Across.values()) {
+      stations.addAll(Zeros.between(from, to, fraction -> shearGrowth(across, fraction)));
+    }
+    add(stations, from, to, -span.perMetre(0, from, length()) / span.growth(0, from));
+  }
+
+  private double shearGrowth(Across across, double fraction) {
+    double load = span.perMetre(across.shear() - Span.N, fraction, length());
+    return across.shearGrowth(load, span.curvature(across), span.at(fraction, member), member);
   }
 
   private void add(TreeSet<Double> stations, double from, double to, double x) {

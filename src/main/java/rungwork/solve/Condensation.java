@@ -62,6 +62,18 @@ final class Condensation {
     }
   }
 
+  /**
+   * How many joints give way with resistance below zero when all nodes are held: critical loads
+   * that the joints add to those of the member with stiff ends.
+   */
+  int negatives(Action action) {
+    int below = 0;
+    for (int step = 0; step < resistances.length; step++) {
+      below += resistances[step] < 0 && joints.get(step).bends(action) ? 1 : 0;
+    }
+    return below;
+  }
+
   /** The stiffness that is left. */
   double[][] stiffness() {
     return stiffness;

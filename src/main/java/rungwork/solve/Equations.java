@@ -27,7 +27,7 @@ final class Equations {
     number = new int[structure.motions()];
     count = count();
     factor = new BandFactor(new BandMatrix(count, band()));
-    assemble(factor.matrix());
+    assemble(structure);
     norm = factor.matrix().scaledNorm();
     if (!factor.factorise()) {
       throw new SolveException(
@@ -75,14 +75,26 @@ final class Equations {
     return Math.max(0, last - first);
   }
 
-  private void assemble(BandMatrix matrix) {
+  /**
+   * Fills the equations anew with the same frame under other normal forces and factorises them.
+   *
+   * @return how many values of their matrix are below zero: none where the frame is stable
+   */
+  int refactorise(Structure loaded) {
+    factor.matrix().clear();
+    assemble(loaded);
+    return factor.factoriseThrough();
+  }
+
+  private void assemble(Structure loaded) {
+    BandMatrix matrix = factor.matrix();
     for (int motion = 0; motion < number.length; motion++) {
       if (number[motion] != NONE) {
         matrix.add(number[motion], number[motion], structure.spring(motion));
       }
     }
     for (int member = 0; member < structure.members().size(); member++) {
-      add(matrix, structure.places(member), structure.members().get(member).frameStiffness());
+      add(matrix, structure.places(member), loaded.members().get(member).frameStiffness());
     }
   }
 

@@ -111,4 +111,9 @@ record Joint(Release force, int atEnd, double stiffness, double[] byDeformation,
       k[index][i] = 0;
     }
   }
+
+  /** Whether it gives way to a bending moment of the action. */
+  boolean bends(Action action) {
+    return force == (action == Action.FRAME ? Release.IN_PLANE_BENDING : Release.OUT_OF_PLANE_BENDING);
+  }
 }

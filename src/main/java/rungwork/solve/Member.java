@@ -1,5 +1,6 @@
 package rungwork.solve;
 
+import java.util.function.UnaryOperator;
 import rungwork.frame.Beam;
 import rungwork.frame.End;
 import rungwork.frame.Frame;
@@ -38,8 +39,9 @@ final class Member {
   private final double[][] arms;
   private final Rigidity rigidity;
   private final double offset;
+  private final double normalForce;
   private final double[][] compatibility;
-  private final double[][] stiffness;
+  private final double[][] chords;
   private final Condensation condensation;
 
   /**
@@ -59,9 +61,34 @@ final class Member {
     arms = new double[][] {arm(frame, beam.atStart().arm()), arm(frame, beam.atEnd().arm())};
     rigidity = Rigidity.of(beam);
     offset = beam.section().properties().shearCentreY();
-    compatibility = compatibility();
-    stiffness = stiffness();
+    normalForce = 0;
+    compatibility = byMotions(this::deformations, DEFORMATIONS);
+    chords = byMotions(this::chords, 2);
     condensation = new Condensation(stiffness(), Joint.of(beam, length));
+  }
+
+  private Member(Member unloaded, double normalForce) {
+    beam = unloaded.beam;
+    length = unloaded.length;
+    cosine = unloaded.cosine;
+    sine = unloaded.sine;
+    arms = unloaded.arms;
+    rigidity = unloaded.rigidity;
+    offset = unloaded.offset;
+    this.normalForce = normalForce;
+    compatibility = unloaded.compatibility;
+    chords = unloaded.chords;
+    condensation = new Condensation(stiffness(), Joint.of(beam, length));
+  }
+
+  /**
+   * The same element with a normal force in it, the same from end to end, which pushes or pulls it
+   * across as soon as it bends or its chord turns.
+   *
+   * @param force N, tension positive [N]
+   */
+  Member under(double force) {
+    return new Member(this, force);
   }
 
   private static double[] arm(Frame frame, End.Arm arm) {
@@ -82,6 +109,11 @@ final class Member {
     return offset;
   }
 
+  /** The normal force that acts across it in second order; zero in first order [N]. */
+  double normalForce() {
+    return normalForce;
+  }
+
   /** EA, GJ, EIz, EIy, GAy and GAz. */
   Rigidity rigidity() {
     return rigidity;
@@ -97,53 +129,67 @@ final class Member {
     return compatibility;
   }
 
+  /** Turns of its chord about z and about y by unit motions of the nodes: 2 rows, 12 columns. */
+  double[][] chordsByMotions() {
+    return chords;
+  }
+
   /**
-   * EA/L, GJ/L, and for bending EI/L times (4 + Φ)/(1 + Φ) and (2 − Φ)/(1 + Φ) with Φ = 12EI/(GA
-   * L²), which is nothing without shear strain (slope deflection; any text on matrix analysis), 6 ×
-   * 6.
+   * Critical loads of the element, its ends stiff and its nodes held, that lie below its normal
+   * force; and those that its joints add. For bending about z in plane action, about y in grillage
+   * action.
    */
+  int criticalLoadsBelow(Action action) {
+    StabilityFunctions.Bending bending = rigidity.bending(action);
+    int clamped = StabilityFunctions.of(bending, length, normalForce).clampedModes();
+    return clamped + condensation.negatives(action);
+  }
+
+  /** EA/L, GJ/L, and for bending the stability functions, 6 × 6. */
   private double[][] stiffness() {
     double[][] k = new double[DEFORMATIONS][DEFORMATIONS];
     k[0][0] = rigidity.stretching() / length;
     k[1][1] = rigidity.twisting() / length;
-    addBending(k, 2, rigidity.bendingZ(), rigidity.shearingY());
-    addBending(k, 4, rigidity.bendingY(), rigidity.shearingZ());
+    for (Across across : Across.values()) {
+      addBending(k, across.firstDeformation(), across.bending(this));
+    }
     return k;
   }
 
-  private void addBending(double[][] k, int first, double bending, double shearing) {
-    double phi = 12 * bending / (shearing * length * length);
-    double near = (4 + phi) / (1 + phi) * bending / length;
-    double far = (2 - phi) / (1 + phi) * bending / length;
-    k[first][first] = near;
-    k[first + 1][first + 1] = near;
-    k[first][first + 1] = far;
-    k[first + 1][first] = far;
+  private void addBending(double[][] k, int first, StabilityFunctions.Bending bending) {
+    StabilityFunctions of = StabilityFunctions.of(bending, length, normalForce);
+    k[first][first] = of.near();
+    k[first + 1][first + 1] = of.near();
+    k[first][first + 1] = of.far();
+    k[first + 1][first] = of.far();
   }
 
-  private double[][] compatibility() {
-    double[][] rows = new double[DEFORMATIONS][MOTIONS];
+  private double[][] byMotions(UnaryOperator<double[]> of, int rows) {
+    double[][] result = new double[rows][MOTIONS];
     for (int motion = 0; motion < MOTIONS; motion++) {
       double[] unit = new double[MOTIONS];
       unit[motion] = 1;
-      double[] deformations = deformations(toLocal(unit));
-      for (int i = 0; i < DEFORMATIONS; i++) {
-        rows[i][motion] = deformations[i];
+      double[] values = of.apply(toLocal(unit));
+      for (int i = 0; i < rows; i++) {
+        result[i][motion] = values[i];
       }
     }
-    return rows;
+    return result;
+  }
+
+  private double[] chords(double[] ends) {
+    return new double[] {(ends[7] - ends[1]) / length, -(ends[8] - ends[2]) / length};
   }
 
   private double[] deformations(double[] ends) {
-    double chordZ = (ends[7] - ends[1]) / length;
-    double chordY = -(ends[8] - ends[2]) / length;
+    double[] chords = chords(ends);
     return new double[] {
       ends[6] - ends[0],
       ends[9] - ends[3],
-      ends[5] - chordZ,
-      ends[11] - chordZ,
-      ends[4] - chordY,
-      ends[10] - chordY
+      ends[5] - chords[0],
+      ends[11] - chords[0],
+      ends[4] - chords[1],
+      ends[10] - chords[1]
     };
   }
 
@@ -187,7 +233,10 @@ final class Member {
     return new double[] {cosine * x - sine * y, sine * x + cosine * y, z};
   }
 
-  /** Stiffness that its nodes feel, 12 × 12 in frame axes: Bᵀ k B. */
+  /**
+   * Stiffness that its nodes feel, 12 × 12 in frame axes: Bᵀ k B, and N·L for each turn of the
+   * chord.
+   */
   double[][] frameStiffness() {
     double[][] b = compatibility;
     double[][] k = condensation.stiffness();
@@ -197,6 +246,11 @@ final class Member {
         if (k[m][n] != 0) {
           addProduct(result, k[m][n], b[m], b[n]);
         }
+      }
+    }
+    if (normalForce != 0) {
+      for (double[] chord : chords) {
+        addProduct(result, normalForce * length, chord, chord);
       }
     }
     return result;
@@ -228,49 +282,55 @@ final class Member {
   }
 
   /**
-   * The forces that hold the deformations at zero, its ends stiff: −k d₀. d₀ is how the member
-   * deforms by what acts between its ends, its end free of N, T and moments and its start of
-   * moments.
+   * The forces that hold the deformations at zero, its ends stiff: those at the start for which the
+   * end comes to rest too.
    *
    * @param free the state at its end when the start is at rest and free, as from {@link Span#at}
    * @return a force for each deformation
    */
   double[] clamped(double[] free) {
-    double alongX = free[Span.U] - free[Span.N] * length / rigidity.stretching();
-    double turnX = free[Span.TURN_X] - free[Span.T] * length / rigidity.twisting();
-    // Mz = ∫−Vy and My = ∫Vz vanish at the end by these shear forces at the start.
-    double shearY = free[Span.MZ] / length;
-    double shearZ = -free[Span.MY] / length;
-    double turnZ = free[Span.TURN_Z] - shearY * length * length / 2 / rigidity.bendingZ();
-    double turnY = free[Span.TURN_Y] + shearZ * length * length / 2 / rigidity.bendingY();
-    double rise = free[Span.V] + swayBy(shearY, rigidity.bendingZ(), rigidity.shearingY());
-    double lift = free[Span.W] + swayBy(shearZ, rigidity.bendingY(), rigidity.shearingZ());
-    double[] own = {
-      alongX, turnX, -rise / length, turnZ - rise / length, lift / length, turnY + lift / length
-    };
     double[] forces = new double[DEFORMATIONS];
-    for (int i = 0; i < DEFORMATIONS; i++) {
-      for (int j = 0; j < DEFORMATIONS; j++) {
-        forces[i] -= stiffness[i][j] * own[j];
-      }
+    forces[0] = free[Span.N] - rigidity.stretching() / length * free[Span.U];
+    forces[1] = free[Span.T] - rigidity.twisting() / length * free[Span.TURN_X];
+    for (Across across : Across.values()) {
+      hold(forces, free, across);
     }
     return forces;
   }
 
-  private double swayBy(double shear, double bending, double shearing) {
-    return shear * length / shearing - shear * Math.pow(length, 3) / (6 * bending);
+  /** Clamped moments in one plane: deflection and turn of the end vanish by M and V at the start. */
+  private void hold(double[] forces, double[] free, Across across) {
+    int w = across.deflection();
+    int turn = across.turn();
+    double[] byMoment = byStart(across.moment());
+    double[] byShear = byStart(across.shear());
+    double det = byMoment[w] * byShear[turn] - byMoment[turn] * byShear[w];
+    double moment = (free[turn] * byShear[w] - free[w] * byShear[turn]) / det;
+    double shear = (free[w] * byMoment[turn] - free[turn] * byMoment[w]) / det;
+    int m = across.moment();
+    forces[across.firstDeformation()] = -moment;
+    forces[across.firstDeformation() + 1] = free[m] + moment * byMoment[m] + shear * byShear[m];
+  }
+
+  /** The state at the end by a unit internal force at the start, which is at rest. */
+  private double[] byStart(int force) {
+    double[] start = new double[6];
+    start[force - Span.N] = -1;
+    return Span.EMPTY.startingWith(start).at(1, this);
   }
 
   /**
-   * What the nodes do to the ends, by equilibrium of the member.
+   * What the nodes do to the ends, by equilibrium of the member, its chord not turned.
    *
    * @param s a force for each deformation
    * @param free as for {@link #clamped}
    * @return 12 forces in the member's own axes; force and torque about the line of shear centres
    */
   double[] endForces(double[] s, double[] free) {
-    double shearY = (free[Span.MZ] - s[2] - s[3]) / length;
-    double shearZ = (s[4] + s[5] - free[Span.MY]) / length;
+    double momentZ = free[Span.MZ] - normalForce * free[Span.V];
+    double momentY = free[Span.MY] + normalForce * free[Span.W];
+    double shearY = (momentZ - s[2] - s[3]) / length;
+    double shearZ = (s[4] + s[5] - momentY) / length;
     return new double[] {
       free[Span.N] - s[0],
       -shearY,
@@ -285,6 +345,20 @@ final class Member {
       s[5],
       s[3]
     };
+  }
+
+  /**
+   * Adds what the normal force does across the member when its chord turns: a couple that turns it
+   * back in tension and on in compression.
+   *
+   * @param ends as from {@link #endForces}, added to
+   * @param chords turns of the chord about z and about y
+   */
+  void addChordForces(double[] ends, double[] chords) {
+    ends[1] -= normalForce * chords[0];
+    ends[7] += normalForce * chords[0];
+    ends[2] += normalForce * chords[1];
+    ends[8] -= normalForce * chords[1];
   }
 
   /**
@@ -304,6 +378,13 @@ final class Member {
       double bendingY,
       double shearingY,
       double shearingZ) {
+    /** Bending about z in plane action, about y in grillage action. */
+    StabilityFunctions.Bending bending(Action action) {
+      return action == Action.FRAME
+          ? new StabilityFunctions.Bending(bendingZ, 1 / shearingY)
+          : new StabilityFunctions.Bending(bendingY, 1 / shearingZ);
+    }
+
     private static Rigidity of(Beam beam) {
       Properties section = beam.section().properties();
       Elasticity elasticity = beam.material().elasticity();

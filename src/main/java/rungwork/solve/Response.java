@@ -16,17 +16,46 @@ public final class Response {
   private static final int DEGREE = 5;
 
   private final Structure structure;
+  private final Theory theory;
   private final LoadCase loadCase;
   private final Solution solution;
   private final double[] unbalanced;
   private final double residual;
 
-  Response(Structure structure, LoadCase loadCase, Solution solution) {
+  /** Where equilibrium is asked for. */
+  public enum Theory {
+    /** On the frame as it was drawn: small loads, far from the critical ones. */
+    FIRST_ORDER,
+    /** On the frame as the loads have moved it. */
+    SECOND_ORDER
+  }
+
+  Response(Structure structure, Theory theory, LoadCase loadCase, Solution solution) {
     this.structure = structure;
+    this.theory = theory;
     this.loadCase = loadCase;
     this.solution = solution;
     unbalanced = solution.unbalanced();
     residual = solution.imbalance(unbalanced);
+  }
+
+  /**
+   * Where equilibrium was asked for.
+   *
+   * @return first or second order
+   */
+  public Theory theory() {
+    return theory;
+  }
+
+  /** The frame with its places counted; in second order with the normal forces in its members. */
+  Structure structure() {
+    return structure;
+  }
+
+  /** The mean normal force of each of so many equal pieces of each member [N]. */
+  double[] normalForces(int pieces) {
+    return solution.normalForces(pieces);
   }
 
   /**

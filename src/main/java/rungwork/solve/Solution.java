@@ -11,6 +11,9 @@ final class Solution {
   /** Turns of refinement go on while each leaves less than this part of the last one's rest [1]. */
   private static final double PROGRESS = 0.5;
 
+  /** A normal force below this part of the load is rounding [1]. */
+  private static final double NOTHING = 1e-12;
+
   private final Structure structure;
   private final Loading loading;
   private final Motions motions;
@@ -63,17 +66,23 @@ final class Solution {
         forces[i] += k[i][j] * deformations[j];
       }
     }
-    return member.endForces(forces, loading.free(index));
+    double[] ends = member.endForces(forces, loading.free(index));
+    if (member.normalForce() != 0) {
+      member.addChordForces(ends, byMotions(index, member.chordsByMotions()));
+    }
+    return ends;
   }
 
   private double[] nodalDeformations(int index) {
-    Member member = structure.members().get(index);
-    int[] places = structure.places(index);
-    double[] deformations = new double[Member.DEFORMATIONS];
-    for (int i = 0; i < deformations.length; i++) {
-      deformations[i] = motions.dot(member.deformationsByMotions()[i], places);
+    return byMotions(index, structure.members().get(index).deformationsByMotions());
+  }
+
+  private double[] byMotions(int index, double[][] factors) {
+    double[] values = new double[factors.length];
+    for (int i = 0; i < values.length; i++) {
+      values[i] = motions.dot(factors[i], structure.places(index));
     }
-    return deformations;
+    return values;
   }
 
   /** The internal forces along a member. */
@@ -83,24 +92,53 @@ final class Solution {
 
   /** All that acts on a member, its start held by its node. */
   private Span held(int index) {
-    return loading.span(index).startingWith(endForces(index));
+    Member member = structure.members().get(index);
+    double[] ends = endForces(index);
+    if (member.normalForce() != 0) {
+      double[] start = start(index);
+      ends[1] = Across.IN_PLANE.shearAtStart(ends[1], start[5], member);
+      ends[2] = Across.OUT_OF_PLANE.shearAtStart(ends[2], start[4], member);
+    }
+    return loading.span(index).startingWith(ends);
   }
 
   /** The deflected shape of a member. */
   Deflection deflection(int index) {
-    Member member = structure.members().get(index);
+    return new Deflection(structure.members().get(index), start(index), held(index));
+  }
+
+  /**
+   * The mean normal forces [N]; next to nothing of the load counts as nothing.
+   *
+   * @param pieces into how many equal pieces each member is cut
+   * @return one for each piece, a member's following each other
+   */
+  double[] normalForces(int pieces) {
+    double[] forces = new double[structure.members().size() * pieces];
+    for (int i = 0; i < forces.length; i++) {
+      int index = i / pieces;
+      double from = (double) (i % pieces) / pieces;
+      double to = (i % pieces + 1.0) / pieces;
+      double mean = held(index).meanNormalForce(from, to, structure.members().get(index));
+      forces[i] = Math.abs(mean) > NOTHING * loading.size() ? mean : 0;
+    }
+    return forces;
+  }
+
+  /** The motions of a member's start in its own axes, joints open. */
+  private double[] start(int index) {
     int[] places = structure.places(index);
     double[] nodes = new double[Member.MOTIONS];
     for (int i = 0; i < nodes.length; i++) {
       nodes[i] = motions.get(places[i]);
     }
-    double[] start = Arrays.copyOf(member.toLocal(nodes), 6);
+    double[] start = Arrays.copyOf(structure.members().get(index).toLocal(nodes), 6);
     double[] opened = loading.openingsAtStart(index, nodalDeformations(index));
     for (int i = 0; i < 6; i++) {
       // A joint's opening is the beam's motion against its node, a hinge's turn the node's.
       start[i] += i < 4 ? opened[i] : -opened[i];
     }
-    return new Deflection(member, start, held(index));
+    return start;
   }
 
   /** Load, less what members and springs take: at held motions the support takes it. */

@@ -65,7 +65,7 @@ public final class Solver {
   public Response solve(LoadCase loadCase) {
     Loading loading = new Loading(structure, loadCase);
     Solution solution = Solution.of(structure, actions, loading);
-    Response response = new Response(structure, loadCase, solution);
+    Response response = new Response(structure, Response.Theory.FIRST_ORDER, loadCase, solution);
     if (!(response.residual() <= LARGEST_RESIDUAL)) {
       throw new SolveException(refusal(response));
     }

@@ -121,7 +121,28 @@ final class Span {
     for (Term term : terms) {
       term.addMotions(state, fraction, member);
     }
+    if (member.normalForce() != 0) {
+      bend(state, fraction, member);
+    }
     return state;
+  }
+
+  /** The curvature that it would take by itself in one plane [1/m]. */
+  double curvature(Across across) {
+    return across == Across.IN_PLANE ? strain[3] : strain[2];
+  }
+
+  /** Replaces deflections, turns and moments by those under the member's normal force. */
+  private void bend(double[] state, double fraction, Member member) {
+    for (Across across : Across.values()) {
+      across.clear(state);
+    }
+    double x = fraction * member.length();
+    Across.OUT_OF_PLANE.addCurvature(state, strain[2], x, member);
+    Across.IN_PLANE.addCurvature(state, strain[3], x, member);
+    for (Term term : terms) {
+      term.addAcross(state, fraction, member);
+    }
   }
 
   /** A state's forces alone; its motions are left at nothing. */
@@ -131,6 +152,13 @@ final class Span {
       term.addForces(state, fraction, length);
     }
     return state;
+  }
+
+  /** The mean normal force along a part of the member, forces at its start included [N]. */
+  double meanNormalForce(double from, double to, Member member) {
+    double length = (to - from) * member.length();
+    double stretch = at(to, member)[U] - at(from, member)[U] - strain[0] * length;
+    return member.rigidity().stretching() * stretch / length;
   }
 
   /** Places strictly between the ends where a load begins, ends or acts, in rising order. */

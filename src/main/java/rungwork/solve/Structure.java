@@ -45,6 +45,32 @@ final class Structure {
     order = numbering().order();
   }
 
+  private Structure(Structure unloaded, List<Member> members) {
+    frame = unloaded.frame;
+    nodes = unloaded.nodes;
+    this.members = members;
+    nodeIndex.putAll(unloaded.nodeIndex);
+    memberIndex.putAll(unloaded.memberIndex);
+    places = unloaded.places;
+    held = unloaded.held;
+    springs = unloaded.springs;
+    size = unloaded.size;
+    order = unloaded.order;
+  }
+
+  /**
+   * The same frame with its members under normal forces.
+   *
+   * @param normalForces one for each member, tension positive [N]
+   */
+  Structure under(double[] normalForces) {
+    List<Member> loaded = new ArrayList<>();
+    for (int i = 0; i < normalForces.length; i++) {
+      loaded.add(members.get(i).under(normalForces[i]));
+    }
+    return new Structure(this, loaded);
+  }
+
   private void hold(Support support) {
     List<Freedom> motions = frame.plane().motions();
     int first = 6 * node(support.node());

@@ -53,6 +53,15 @@ record Term(double from, int order, double[] load) {
     state[Span.TURN_Y] -= (load[2] * p2 + load[4] * p1) / r.bendingY();
   }
 
+  /** Adds deflections, turns and moments in a member under a normal force. */
+  void addAcross(double[] state, double fraction, Member member) {
+    if (fraction >= from) {
+      double h = (fraction - from) * member.length();
+      Across.IN_PLANE.add(state, new Across.Load(order, load[1], load[5]), h, member);
+      Across.OUT_OF_PLANE.add(state, new Across.Load(order, load[2], load[4]), h, member);
+    }
+  }
+
   /** hⁿ/n!. */
   private double power(double h) {
     return order == 0 ? 1 : order == 1 ? h : h * h / 2;

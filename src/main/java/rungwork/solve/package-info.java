@@ -2,11 +2,11 @@
  * The engine: what a flat frame does under its loads, and how a vehicle that nothing holds answers
  * them.
  *
- * <p><b>Method.</b> Direct stiffness, first order, linear elastic. A node has six motions, of which
- * frame action takes three (along p, q and about n) and grillage action the other three; a family
- * of elements is nothing but the list of its motions. A member is known by six deformations that no
- * rigid motion causes, and by its stiffness against them: K = Bᵀ k B. One factorisation L D Lᵀ of
- * each action serves all load cases.
+ * <p><b>Method.</b> Direct stiffness, linear elastic, first order unless said otherwise. A node has
+ * six motions, of which frame action takes three (along p, q and about n) and grillage action the
+ * other three; a family of elements is nothing but the list of its motions. A member is known by
+ * six deformations that no rigid motion causes, and by its stiffness against them: K = Bᵀ k B. One
+ * factorisation L D Lᵀ of each action serves all load cases.
  *
  * <pre>
  *        start                          end
@@ -19,12 +19,20 @@
  * its ends are taken out of its stiffness one by one; warmth and misfit are deformations without
  * force; settled supports are motions that are known beforehand.
  *
- * <p><b>Assumed.</b> Small motions; equilibrium on the undeformed frame; sections that stay plane,
- * without shear strain (Euler and Bernoulli) unless a beam says otherwise (Timoshenko, with the
- * section's shear areas); torsion free to warp (Saint-Venant); loads along a beam on its line of
- * centroids; joints of no size but for rigid arms. Where a section's shear centre lies off its
- * centroid in the frame's plane (an upright channel), bending out of the plane and torsion run on
- * the line of shear centres, joined to the nodes by rigid arms.
+ * <p><b>Second order.</b> {@link rungwork.solve.SecondOrder} asks for equilibrium where the loads
+ * have moved the frame: stability functions and, along a beam, exact waves or hyperbolas, in the
+ * plane and out of it, each beam under its mean normal force, found by turns until it settles.
+ * {@link rungwork.solve.Buckling} finds the lowest critical load of each action by counting, so
+ * that none is missed. A rigid arm, an end that slides across and a shear centre off the centroid
+ * are refused there where a normal force acts. Left out: shortening by bending, torsional,
+ * flexural-torsional and lateral-torsional buckling, yielding, a bow or lean that nobody stated.
+ *
+ * <p><b>Assumed.</b> Small motions; equilibrium on the undeformed frame but in second order;
+ * sections that stay plane, without shear strain (Euler and Bernoulli) unless a beam says otherwise
+ * (Timoshenko, with the section's shear areas); torsion free to warp (Saint-Venant); loads along a
+ * beam on its line of centroids; joints of no size but for rigid arms. Where a section's shear
+ * centre lies off its centroid in the frame's plane (an upright channel), bending out of the plane
+ * and torsion run on the line of shear centres, joined to the nodes by rigid arms.
  *
  * <p><b>Audit.</b> Every response carries the largest force that its nodes leave out of balance,
  * over the load; above 1e-9 it is refused. A motion that nothing resists is refused by name.
@@ -40,13 +48,18 @@
  * rungwork.solve.InternalForces}, {@link rungwork.solve.BeamForces}; {@link
  * rungwork.solve.InertiaBalance} with {@link rungwork.solve.AppliedWrench} and {@link
  * rungwork.solve.RigidAcceleration}, {@link rungwork.solve.Carriers}, {@link
- * rungwork.solve.SelfWeight}; inside, {@code Action}, {@code Member} with {@code Joint} and {@code
- * Condensation}, {@code Structure}, {@code Loading} with {@code Span} and {@code Term}, {@code
- * Equations} with {@code BandFactor} and {@code Mechanism}, {@code Solution} with {@code Motions},
- * {@code Deflection}.
+ * rungwork.solve.SelfWeight}; {@link rungwork.solve.SecondOrder}, {@link rungwork.solve.Buckling}
+ * with {@link rungwork.solve.CriticalLoad}; inside, {@code Action}, {@code Member} with {@code
+ * Joint} and {@code Condensation}, {@code Structure}, {@code Loading} with {@code Span} and {@code
+ * Term}, {@code Equations} with {@code BandFactor} and {@code Mechanism}, {@code Solution} with
+ * {@code Motions}, {@code Deflection}; {@code StabilityFunctions} and {@code Across} on {@code
+ * Stumpff}, {@code SecondOrderLimits}; {@code CriticalCount} and {@code BuckledShape} on a {@code
+ * Cutting}.
  *
  * <p>Sources: slope deflection and direct stiffness as in any text on matrix analysis of
- * structures; sums in doubled digits after Ogita, Rump and Oishi (2005, from memory).
+ * structures; Timoshenko and Gere, Theory of Elastic Stability (1961, from memory); the count of
+ * Wittrick and Williams (1971, from memory); sums in doubled digits after Ogita, Rump and Oishi
+ * (2005, from memory).
  *
  * <p>This room must not know checks or text.
  */

@@ -127,4 +127,15 @@ class BandFactorTest {
   private static double[] values(int count, long seed) {
     return new Random(seed).doubles(count, -1, 1).toArray();
   }
+
+  @Test
+  void pivots_below_zero_are_counted_past_one_that_vanishes() {
+    BandMatrix matrix = new BandMatrix(3, 1);
+    matrix.add(1, 0, 2);
+    matrix.add(2, 2, -5);
+    matrix.add(2, 1, 1);
+    BandFactor factor = new BandFactor(matrix);
+    // The values of {{0, 2, 0}, {2, 0, 1}, {0, 1, -5}} are 1.94, -1.79 and -5.15.
+    assertEquals(2, factor.factoriseThrough());
+  }
 }
