@@ -44,8 +44,7 @@ final class ColumnBuckling implements Question {
   }
 
   private Finding buckling(LoadedMember member, double yield) {
-    Properties section = member.stock().section().properties();
-    BendingAxis strong = BendingAxis.strong(section);
+    BendingAxis strong = BendingAxis.strong(member.whole().properties());
     BeamColumn beamColumn =
         new BeamColumn(
             member.largest(forces -> -forces.n()),
@@ -71,7 +70,7 @@ final class ColumnBuckling implements Question {
         new Column(
             member.stock().material().elasticity().youngsModulus(),
             section.area(),
-            axis.secondMoment(section),
+            axis.secondMoment(member.whole().properties()),
             axis.length(member.member().buckling()),
             letters);
     return new BeamColumn.Bent(

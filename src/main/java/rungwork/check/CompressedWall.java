@@ -56,7 +56,7 @@ record CompressedWall(Wall wall, Cut cut, double stress, double other) {
 
   /** A round tube: its most compressed fibre, taken as if all of its wall were. */
   private static CompressedWall round(Wall tube, Cut cut) {
-    Properties section = cut.beam().section().properties();
+    Properties section = cut.section().properties();
     InternalForces f = cut.forces();
     double bending = Math.hypot(f.my(), f.mz()) * tube.width() / 2 / section.iy();
     double stress = bending - f.n() / section.area();
@@ -64,10 +64,21 @@ record CompressedWall(Wall wall, Cut cut, double stress, double other) {
   }
 
   private static double normal(Cut cut, Spot place) {
-    Properties p = cut.beam().section().properties();
+    Properties p = cut.section().properties();
     InternalForces f = cut.forces();
     return StressFormulas.NORMAL.value(
         f.n(), p.area(), f.my(), place.z(), p.iy(), f.mz(), place.y(), p.iz());
+  }
+
+  /** Whether its first end is the one that is compressed more. */
+  boolean fromIsCompressedMore() {
+    return -normal(cut, wall.from()) >= -normal(cut, wall.to());
+  }
+
+  /** Whether it buckles before it yields. */
+  boolean isClassFour(double yield) {
+    List<Step> steps = working(yield);
+    return ratio() > steps.get(steps.size() - 1).result();
   }
 
   /** Width to thickness [1]. */

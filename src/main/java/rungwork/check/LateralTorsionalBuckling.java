@@ -65,7 +65,7 @@ final class LateralTorsionalBuckling implements Question {
 
   /** Whether it bends about a strong axis at all. */
   static boolean bendsStrongly(LoadedMember member) {
-    Properties section = member.stock().section().properties();
+    Properties section = member.whole().properties();
     BendingAxis strong = BendingAxis.strong(section);
     double weakest = strong.other().secondMoment(section);
     boolean alike = strong.secondMoment(section) - weakest < ROUNDING * weakest;

@@ -9,6 +9,8 @@ import rungwork.fault.Scale;
 import rungwork.frame.Beam;
 import rungwork.frame.Frame;
 import rungwork.frame.Stock;
+import rungwork.section.Section;
+import rungwork.section.Spot;
 import rungwork.solve.BeamForces;
 import rungwork.solve.InternalForces;
 import rungwork.solve.Response;
@@ -19,11 +21,17 @@ import rungwork.solve.Response;
  * @param member the member
  * @param loadCase the load case's name
  * @param stock what it is cut from
+ * @param whole its whole section; the stock's may count in part, where slender walls buckle
  * @param cuts the cuts from its start to its end
  * @param factor the design factor of this load case
  */
 record LoadedMember(
-    Member member, String loadCase, Stock stock, List<Cut> cuts, DesignFactor factor) {
+    Member member,
+    String loadCase,
+    Stock stock,
+    Section whole,
+    List<Cut> cuts,
+    DesignFactor factor) {
   /** A normal or shear strain that makes no difference to any check: 0.2 MPa in steel [1]. */
   static final double NEGLIGIBLE_STRAIN = 1e-6;
 
@@ -47,7 +55,26 @@ record LoadedMember(
     }
     refuseWeldsBeyond(member, along);
     Stock stock = new Stock(beams.get(0).section(), beams.get(0).material());
-    return new LoadedMember(member, response.loadCase().name(), stock, List.copyOf(cuts), factor);
+    return new LoadedMember(
+        member, response.loadCase().name(), stock, stock.section(), List.copyOf(cuts), factor);
+  }
+
+  /**
+   * The same member with less of its section counting: its forces act about the new centroid.
+   *
+   * @param left what of the section counts
+   * @return the member; itself where all counts
+   */
+  LoadedMember reduced(Section left) {
+    if (left == stock.section()) {
+      return this;
+    }
+    Spot old = stock.section().walls().get(0).from();
+    Spot now = left.walls().get(0).from();
+    Spot shift = new Spot(old.y() - now.y(), old.z() - now.z());
+    List<Cut> moved = cuts.stream().map(cut -> cut.about(left, shift)).toList();
+    return new LoadedMember(
+        member, loadCase, new Stock(left, stock.material()), whole, moved, factor);
   }
 
   /** The largest value over all cuts. */
@@ -73,7 +100,7 @@ record LoadedMember(
       }
     }
     return fractions.stream()
-        .map(at -> new Cut(beam, at, offset + at * forces.length(), forces.at(at)))
+        .map(at -> new Cut(beam, beam.section(), at, offset + at * forces.length(), forces.at(at)))
         .toList();
   }
 

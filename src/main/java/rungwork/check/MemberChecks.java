@@ -29,7 +29,9 @@ public final class MemberChecks {
               + " 6.3.2.1(2)); a rectangular tube is shown to be stocky enough or not checked; open sections and"
               + " solid bars by 6.3.2.2, curve d, loads at the shear centre.",
           "Walls: class by EN 1993-1-1, table 5.2, with the elastic stresses where the wall is"
-              + " compressed most; outstands and round tubes as if compressed uniformly.",
+              + " compressed most; outstands and round tubes as if compressed uniformly. Flat walls of class 4"
+              + " count with their effective widths (EN 1993-1-5, 4.4), the shift of the centroid"
+              + " included.",
           "Twist of open sections: each with its bays' ends free to warp, one held and both held,"
               + " the frame solved anew for each, unless the joints are stated; bimoments of forces"
               + " off the shear centre and the growth of twist under bending are left out.",
@@ -57,7 +59,8 @@ public final class MemberChecks {
    */
   public static List<Check> of(Member member, Response response, DesignFactor factor) {
     LoadedMember loaded = LoadedMember.of(member, response, factor);
-    List<Finding> torsion = OpenTorsion.of(loaded).stream().toList();
+    LoadedMember effective = effective(loaded);
+    List<Finding> torsion = OpenTorsion.of(effective).stream().toList();
     List<Finding> proportions = answers(loaded, LimitState.PROPORTION);
     List<String> doubts = new ArrayList<>();
     if (torsion.stream().anyMatch(OpenTorsion::leftOut)) {
@@ -67,7 +70,7 @@ public final class MemberChecks {
       doubts.add("a wall is not shown to reach yield before it buckles");
     }
     Stream<Finding> strength =
-        answers(loaded, LimitState.YIELD).stream().map(finding -> finding.doubted(doubts));
+        answers(effective, LimitState.YIELD).stream().map(finding -> finding.doubted(doubts));
     Basis yield = factor.onYield();
     return Stream.of(
             strength.map(finding -> check(finding, loaded, yield)),
@@ -94,6 +97,15 @@ public final class MemberChecks {
             + " has no guaranteed yield strength; state it with the evidence for it, such as a mill"
             + " certificate";
     return List.of(Finding.notChecked(question.what(), reason, material.source().toString()));
+  }
+
+  /** With the effective widths of its walls, as far as the rules for them cover it. */
+  private static LoadedMember effective(LoadedMember loaded) {
+    if (loaded.stock().material() instanceof RatedMaterial rated
+        && SteelRange.of(rated).isEmpty()) {
+      return loaded.reduced(EffectiveWidth.reduced(loaded, rated.strength().yield()));
+    }
+    return loaded;
   }
 
   private static boolean wallInDoubt(Finding finding) {

@@ -1,6 +1,7 @@
 package rungwork.check;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -28,9 +29,7 @@ record PointStress(Cut cut, StressPoint point, Twist twist, double equivalent) {
   static Optional<PointStress> worst(List<Cut> cuts, Twist twist) {
     return cuts.stream()
         .flatMap(
-            cut ->
-                cut.beam().section().points().stream()
-                    .map(point -> PointStress.of(cut, point, twist)))
+            cut -> cut.section().points().stream().map(point -> PointStress.of(cut, point, twist)))
         .max(BY_STRESS);
   }
 
@@ -49,7 +48,7 @@ record PointStress(Cut cut, StressPoint point, Twist twist, double equivalent) {
   List<Step> working() {
     InternalForces f = cut.forces();
     List<Step> steps = new ArrayList<>(net().map(List::of).orElse(List.of()));
-    steps.addAll(twist.normal(normal(cut, point), point));
+    steps.addAll(twist.normal(formula(cut.section()), normal(cut, point), point));
     double sigma = steps.get(steps.size() - 1).result();
     Step tau =
         StressFormulas.SHEAR_SUM.with(
@@ -61,21 +60,31 @@ record PointStress(Cut cut, StressPoint point, Twist twist, double equivalent) {
     return steps;
   }
 
+  /** A net section brings its forces to its own axes; any other is asked by its product of inertia. */
+  private static Formula formula(Section section) {
+    return section.net().isPresent()
+        ? StressFormulas.NORMAL
+        : StressFormulas.normal(section.properties());
+  }
+
   /** What holes take off the area, if there are any. */
   private Optional<Step> net() {
-    Section section = cut.beam().section();
+    Section section = cut.section();
     double gross = section.properties().area();
     return section.net().map(net -> StressFormulas.NET.with(gross, gross - net.area()));
   }
 
   private static double[] normal(Cut cut, StressPoint point) {
-    Section section = cut.beam().section();
+    Section section = cut.section();
     Properties p = section.properties();
     InternalForces f = cut.forces();
     if (section.net().isPresent()) {
       return normal(section.net().get(), f, point);
     }
-    return new double[] {f.n(), p.area(), f.my(), point.z(), p.iy(), f.mz(), point.y(), p.iz()};
+    double[] plain = {
+      f.n(), p.area(), f.my(), point.z(), p.iy(), f.mz(), point.y(), p.iz(), p.iyz()
+    };
+    return StressFormulas.isSymmetric(p) ? Arrays.copyOf(plain, plain.length - 1) : plain;
   }
 
   private static double[] normal(Section.Net net, InternalForces f, StressPoint point) {

@@ -90,7 +90,7 @@ final class SidewaysStrength implements Question {
 
   @Override
   public List<Finding> ask(LoadedMember member, RatedMaterial material) {
-    Properties section = member.stock().section().properties();
+    Properties section = member.whole().properties();
     if (member.stock().section().torsion() == Torsion.OPEN
         && !RestrainedWarping.of(member).known()) {
       return List.of(
@@ -114,7 +114,7 @@ final class SidewaysStrength implements Question {
 
   private Finding strength(LoadedMember member, RatedMaterial material) {
     Properties section = member.stock().section().properties();
-    BendingAxis strong = BendingAxis.strong(section);
+    BendingAxis strong = BendingAxis.strong(member.whole().properties());
     double yield = material.strength().yield();
     List<Step> working = new ArrayList<>();
     Step critical = critical(member, material.elasticity());
@@ -147,7 +147,7 @@ final class SidewaysStrength implements Question {
   }
 
   private static Step critical(LoadedMember member, Elasticity elasticity) {
-    Properties section = member.stock().section().properties();
+    Properties section = member.whole().properties();
     BendingAxis strong = BendingAxis.strong(section);
     Member.BucklingLengths lengths = member.member().buckling();
     double length = Math.max(lengths.inPlane(), lengths.outOfPlane());

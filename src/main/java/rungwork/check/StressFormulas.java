@@ -2,6 +2,7 @@ package rungwork.check;
 
 import java.util.List;
 import rungwork.quantity.Kind;
+import rungwork.section.Properties;
 
 /** Stress at a point of a cross-section, first order, elastic. */
 final class StressFormulas {
@@ -14,6 +15,7 @@ final class StressFormulas {
   private static final Symbol MZ = new Symbol("Mz", Kind.MOMENT, "moment in the plane");
   private static final Symbol IY = new Symbol("Iy", Kind.SECOND_MOMENT, "about y");
   private static final Symbol IZ = new Symbol("Iz", Kind.SECOND_MOMENT, "about z");
+  private static final Symbol IYZ = new Symbol("Iyz", Kind.SECOND_MOMENT, "product of inertia");
   private static final Symbol Y = new Symbol("y", Kind.LENGTH, "of the point");
   private static final Symbol Z = new Symbol("z", Kind.LENGTH, "of the point");
   private static final Symbol VY = new Symbol("Vy", Kind.FORCE, "shear force in the plane");
@@ -61,9 +63,36 @@ final class StressFormulas {
           MECHANICS,
           in -> in[0] / in[1] + in[2] * in[3] / in[4] - in[5] * in[6] / in[7]);
 
+  /** Where y and z are no principal axes, as in a section whose slender walls count in part. */
+  private static final Formula UNSYMMETRIC =
+      new Formula(
+          SIGMA,
+          "{N}/{A} + (({My}·{Iz} + {Mz}·{Iyz})·{z} − ({Mz}·{Iy} + {My}·{Iyz})·{y})"
+              + "/({Iy}·{Iz} − {Iyz}²)",
+          List.of(N, Letters.A, MY, Z, IY, MZ, Y, IZ, IYZ),
+          "strength of materials: unsymmetric bending",
+          in ->
+              in[0] / in[1]
+                  + ((in[2] * in[7] + in[5] * in[8]) * in[3]
+                          - (in[5] * in[4] + in[2] * in[8]) * in[6])
+                      / (in[4] * in[7] - in[8] * in[8]));
+
+  /** Products of inertia below this part of the second moments are rounding [1]. */
+  private static final double ROUNDING = 1e-6;
+
+  /** The formula of normal stress that a section asks for. */
+  static Formula normal(Properties section) {
+    return isSymmetric(section) ? NORMAL : UNSYMMETRIC;
+  }
+
+  static boolean isSymmetric(Properties section) {
+    return Math.abs(section.iyz()) < ROUNDING * (section.iy() + section.iz());
+  }
+
   /** The same under its own letter, where warping adds to it. */
-  static final Formula WITHOUT_WARPING =
-      new Formula(SIGMA_N, NORMAL.text(), NORMAL.inputs(), MECHANICS, NORMAL.evaluation());
+  static Formula withoutWarping(Formula plain) {
+    return new Formula(SIGMA_N, plain.text(), plain.inputs(), plain.source(), plain.evaluation());
+  }
 
   static final Formula SHEAR_Y = quotient(TAU_Y, VY, AY);
   static final Formula SHEAR_Z = quotient(TAU_Z, VZ, AZ);

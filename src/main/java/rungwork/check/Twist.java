@@ -52,11 +52,11 @@ record Twist(Optional<RestrainedWarping> held, double torque, Place place) {
   }
 
   /** The lines of the normal stress; it is the last. */
-  List<Step> normal(double[] forces, StressPoint point) {
+  List<Step> normal(Formula plain, double[] forces, StressPoint point) {
     if (place == Place.FREEST) {
-      return List.of(StressFormulas.NORMAL.with(forces));
+      return List.of(plain.with(forces));
     }
-    Step bending = StressFormulas.WITHOUT_WARPING.with(forces);
+    Step bending = StressFormulas.withoutWarping(plain).with(forces);
     Step warping = warping(point);
     return List.of(
         bending,

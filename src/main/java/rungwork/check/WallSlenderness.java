@@ -1,5 +1,6 @@
 package rungwork.check;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -47,11 +48,7 @@ final class WallSlenderness implements Question {
     double limit = working.get(working.size() - 1).result();
     String where = wall.wall().name() + " " + wall.cut().place();
     if (wall.ratio() > limit) {
-      String reason =
-          wall.wall().name()
-              + " is of class 4: it buckles before it yields; not checked here until effective"
-              + " widths exist";
-      return new Finding(what(), where, new NotChecked(reason), working, SOURCE);
+      return classFour(wall, material.strength().yield(), where, working);
     }
     return new Finding(
         what(),
@@ -59,6 +56,27 @@ final class WallSlenderness implements Question {
         new Measured(wall.ratio(), limit, Kind.RATIO),
         working,
         SOURCE);
+  }
+
+  /** A flat wall counts with its effective width; a round one has no such rule here. */
+  private Finding classFour(
+      CompressedWall wall, double yield, String where, List<Step> upToItsLimit) {
+    if (!EffectiveWidth.asked(wall, yield)) {
+      String reason =
+          wall.wall().name()
+              + " is of class 4: it buckles before it yields; EN 1993-1-6 is for such round tubes"
+              + " and is not worked out here";
+      return new Finding(what(), where, new NotChecked(reason), upToItsLimit, SOURCE);
+    }
+    EffectiveWidth effective = new EffectiveWidth(wall, yield);
+    List<Step> working = new ArrayList<>(upToItsLimit);
+    working.addAll(effective.working());
+    return new Finding(
+        what(),
+        where + ": class 4, its strength counted with effective widths",
+        new Measured(wall.ratio(), effective.widest(), Kind.RATIO),
+        working,
+        SOURCE + "; EN 1993-1-5:2006, 4.4; range of EN 1993-1-3:2006, table 5.1");
   }
 
   /** The wall that is nearest to its limit; nothing where none is compressed. */

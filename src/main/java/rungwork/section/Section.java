@@ -322,6 +322,17 @@ public record Section(
     return new Section(name, properties.stiffened(times), points, walls, torsion, outline, net);
   }
 
+  /**
+   * The section without parts of its walls, for stress where they count as gone: about the centroid
+   * of what is left, torsion and shear areas those of the whole.
+   *
+   * @param gone parts of its walls
+   * @return what is left, or the section itself when nothing is gone
+   */
+  public Section without(List<Wall> gone) {
+    return gone.isEmpty() ? this : ReducedSection.of(this, gone);
+  }
+
   private Section turned(Turn turn, String newName) {
     return new Section(
         newName,

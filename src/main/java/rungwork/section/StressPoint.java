@@ -23,6 +23,10 @@ public record StressPoint(
     return new StressPoint(name, y, z, perVy * share, perVz * share, perT * share, sectorial);
   }
 
+  StressPoint moved(Spot by) {
+    return new StressPoint(name, y + by.y(), z + by.z(), perVy, perVz, perT, sectorial);
+  }
+
   StressPoint turned(Turn turn) {
     Spot place = turn.of(new Spot(y, z));
     Spot shear = turn.of(new Spot(perVy, perVz));

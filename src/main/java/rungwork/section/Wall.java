@@ -18,6 +18,18 @@ public record Wall(String name, double width, double thickness, Edge edge, Spot 
     return new Wall(name, line.length(), thickness, edge, line.start(), line.end());
   }
 
+  /**
+   * A part of the wall.
+   *
+   * @param start where it starts, from 0 at {@code from} to 1 at {@code to}
+   * @param end where it ends
+   * @return the part
+   */
+  public Wall part(double start, double end) {
+    Line line = new Line(from, to);
+    return new Wall(name, (end - start) * width, thickness, edge, line.at(start), line.at(end));
+  }
+
   Wall moved(Spot by) {
     return placed(from.plus(by), to.plus(by));
   }
