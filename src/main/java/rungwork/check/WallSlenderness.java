@@ -11,8 +11,9 @@ import rungwork.quantity.Kind;
 
 /**
  * Whether a compressed wall buckles before it yields: width-to-thickness against the class 3 limit
- * of EN 1993-1-1:2005, table 5.2. Internal walls with the stresses at their edges where they are
- * compressed most; outstands and round tubes as if compressed uniformly, which is on the safe side.
+ * of EN 1993-1-1:2005, table 5.2, that of AISC 360 beside it. A flat wall beyond it counts with its
+ * effective width. Internal walls with the stresses at their edges where they are compressed most;
+ * outstands and round tubes as if compressed uniformly, which is on the safe side.
  */
 final class WallSlenderness implements Question {
   static final String WHAT = "wall slenderness";
@@ -44,8 +45,13 @@ final class WallSlenderness implements Question {
   }
 
   private Finding finding(CompressedWall wall, RatedMaterial material) {
-    List<Step> working = wall.working(material.strength().yield());
+    List<Step> working = new ArrayList<>(wall.working(material.strength().yield()));
     double limit = working.get(working.size() - 1).result();
+    working.add(
+        AmericanLimits.compression(
+            wall.wall().edge(),
+            material.elasticity().youngsModulus(),
+            material.strength().yield()));
     String where = wall.wall().name() + " " + wall.cut().place();
     if (wall.ratio() > limit) {
       return classFour(wall, material.strength().yield(), where, working);

@@ -24,8 +24,8 @@
  * Question}s: {@code CombinedStress}, {@code ColumnBuckling} (with {@link rungwork.check.Column},
  * {@link rungwork.check.ColumnCurve} and {@code BeamColumn}), {@code LateralTorsionalBuckling},
  * {@code SidewaysStrength} (with {@code CriticalMoment} and {@code MomentShape}), {@code
- * WallSlenderness} (with {@link rungwork.check.WallLimits}) and {@code OpenTorsion} (with {@code
- * RestrainedWarping} and {@code Twist}).
+ * WallSlenderness} (with {@link rungwork.check.WallLimits}, {@code AmericanLimits} and {@code
+ * EffectiveWidth}) and {@code OpenTorsion} (with {@code RestrainedWarping} and {@code Twist}).
  *
  * <p><b>Sources.</b> EN 1993-1-1:2005 for stress, columns and walls of steel; outside its range a
  * number is shown and marked, or nothing is said. Strength of materials for the stresses; V. Z.
