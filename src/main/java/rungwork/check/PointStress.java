@@ -35,7 +35,7 @@ record PointStress(Cut cut, StressPoint point, Twist twist, double equivalent) {
 
   private static PointStress of(Cut cut, StressPoint point, Twist twist) {
     InternalForces f = cut.forces();
-    double sigma = twist.withWarping(StressFormulas.NORMAL.value(normal(cut, point)), point);
+    double sigma = twist.withWarping(formula(cut.section()).value(normal(cut, point)), point);
     double tau =
         StressFormulas.SHEAR_SUM.value(
             StressFormulas.SHEAR_Y.value(f.vy(), 1 / point.perVy()),
@@ -60,7 +60,9 @@ record PointStress(Cut cut, StressPoint point, Twist twist, double equivalent) {
     return steps;
   }
 
-  /** A net section brings its forces to its own axes; any other is asked by its product of inertia. */
+  /**
+   * A net section brings its forces to its own axes; any other is asked by its product of inertia.
+   */
   private static Formula formula(Section section) {
     return section.net().isPresent()
         ? StressFormulas.NORMAL

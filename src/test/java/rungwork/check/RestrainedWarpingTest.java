@@ -144,6 +144,13 @@ class RestrainedWarpingTest {
   }
 
   @Test
+  void a_drilled_channel_keeps_its_holes_when_its_ends_are_held() {
+    Section drilled = CHANNEL.drilled("right web", mm(11));
+    Section held = Ends.BOTH_HELD.stiffened(new Stock(drilled, S355), 0.5).section();
+    assertEquals(drilled.net(), held.net());
+  }
+
+  @Test
   void a_frame_solved_with_its_ends_stated_has_its_open_section_checked() {
     for (Ends ends : Ends.UNKNOWN.cases()) {
       Stock stock = ends.stiffened(STOCK, 1);

@@ -48,6 +48,15 @@ class ReducedSectionTest {
   }
 
   @Test
+  void holes_are_missing_from_it_too() {
+    Section drilled = TUBE.drilled("left wall", mm(11));
+    Section left = drilled.without(List.of(wall("top wall").part(0.25, 0.75)));
+    double net = drilled.net().orElseThrow().area();
+    double gone = wall("top wall").width() / 2 * 3e-3;
+    assertEquals(net - gone, left.properties().area(), 1e-12);
+  }
+
+  @Test
   void parts_of_a_wall_add_up_to_it() {
     Wall whole = wall("left wall");
     Section once = TUBE.without(List.of(whole.part(0, 1)));
