@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
-import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import rungwork.check.Check;
 import rungwork.check.Formula;
@@ -116,18 +115,6 @@ public record BoltGroup(String name, Bolt bolt, Bolt.Threads threads, List<Spot>
       return new Plate(
           material, si("plate thickness", thickness), si("hole", hole), si("edge distance", edge));
     }
-  }
-
-  /**
-   * The same group tightened and asked not to slip, besides everything else.
-   *
-   * @param preload clamping force of each bolt, at most its proof load
-   * @param friction between the plates: 0.2 as rolled, 0.3 brushed, 0.5 blasted (EN 1993-1-8, table
-   *     3.7; from memory)
-   * @return the group
-   */
-  public Joint clamped(Quantity<Force> preload, double friction) {
-    return new ClampedGroup(this, si("clamping force", preload), friction);
   }
 
   /**

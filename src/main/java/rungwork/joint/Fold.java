@@ -55,7 +55,7 @@ record Fold(Tab tab, double insideRadius, double holeToBend) implements Joint {
 
   @Override
   public String name() {
-    return tab.name() + " fold";
+    return tab.name();
   }
 
   @Override

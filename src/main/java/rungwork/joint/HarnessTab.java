@@ -47,7 +47,7 @@ record HarnessTab(Tab tab) implements Joint {
 
   @Override
   public String name() {
-    return tab.name() + " as a harness tab";
+    return tab.name();
   }
 
   @Override
@@ -88,6 +88,6 @@ record HarnessTab(Tab tab) implements Joint {
   }
 
   private Question asks(String what, FaceLoad load) {
-    return Question.of(what, name(), load).at("hole");
+    return Question.of(what, tab.name(), load).at("hole");
   }
 }

@@ -173,36 +173,6 @@ final class WallFormulas {
           "crushing of the side walls, " + TABLE,
           in -> in[0] * in[1] * in[2] * (2 * in[3] + 10 * in[2]) / in[4]);
 
-  static final Formula SIDE_YIELDING =
-      new Formula(
-          Letters.force("Rn", "force that yields the side walls"),
-          "2·{fy0}·{t0}·(5·1.5·{t0} + {h1})/{γ}",
-          List.of(FY0, T0, H1, Letters.GAMMA),
-          "AISC 360-10, table K1.2, side wall local yielding, corner radius 1.5·t0; φ = 1.00; from"
-              + " memory",
-          in -> 2 * in[0] * in[1] * (7.5 * in[1] + in[2]) / in[3]);
-  static final Formula SIDE_CRIPPLING =
-      new Formula(
-          Letters.force("φRn", "push that cripples the side walls"),
-          "{φ}·1.6·{t0}²·(1 + 3·{h1}/({h0} − 3·{t0}))·√({E}·{fy0})/{γ}",
-          List.of(
-              Letters.PHI,
-              T0,
-              H1,
-              Letters.length("h0", "depth of the tube"),
-              new Symbol("E", Kind.MODULUS, "Young's modulus"),
-              FY0,
-              Letters.GAMMA),
-          "AISC 360-10, table K1.2, side wall local crippling of a T joint; from memory",
-          in ->
-              in[0]
-                  * 1.6
-                  * in[1]
-                  * in[1]
-                  * (1 + 3 * in[2] / (in[3] - 3 * in[1]))
-                  * Math.sqrt(in[4] * in[5])
-                  / in[6]);
-
   static final Formula WALL_SLENDERNESS =
       new Formula(
           Buckling.SLENDERNESS,

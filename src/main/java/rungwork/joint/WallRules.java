@@ -76,31 +76,11 @@ record WallRules(PlateOnTube joint, double gamma) {
 
   /** A foot as wide as the tube stands on its side walls. */
   Optional<Finding> sideWalls(Step demand) {
-    return onSideWalls()
-        ? Optional.of(transverse() ? crushing(demand) : buckling(demand))
-        : Optional.empty();
-  }
-
-  /** The same by the American rule: yielding of both side walls. */
-  Optional<Finding> sideYielding(Step demand) {
-    Step capacity = WallFormulas.SIDE_YIELDING.with(strength(), wall(), along(), gamma);
-    return onSideWalls() ? Optional.of(Finding.compare(demand, capacity)) : Optional.empty();
-  }
-
-  /** A push may cripple both side walls under the foot. */
-  Optional<Finding> sideCrippling(Step demand, double phi) {
-    double depth = joint.tube().depth();
-    if (!onSideWalls() || depth <= 4 * wall()) {
+    boolean wide = across() >= width() - 2 * wall();
+    if (!wide || !transverse() && !patch()) {
       return Optional.empty();
     }
-    double modulus = joint.tube().material().elasticity().youngsModulus();
-    Step capacity =
-        WallFormulas.SIDE_CRIPPLING.with(phi, wall(), along(), depth, modulus, strength(), gamma);
-    return Optional.of(Finding.compare(demand, capacity));
-  }
-
-  private boolean onSideWalls() {
-    return across() >= width() - 2 * wall() && (transverse() || patch());
+    return Optional.of(transverse() ? crushing(demand) : buckling(demand));
   }
 
   private Finding crushing(Step demand) {

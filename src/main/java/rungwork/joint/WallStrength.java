@@ -87,23 +87,6 @@ final class WallStrength {
     rules
         .sideWalls(demand)
         .ifPresent(finding -> checks.add(answered("side walls under the foot", finding)));
-    sideWallsSecond(demand, checks);
-  }
-
-  private void sideWallsSecond(Step demand, List<Check> checks) {
-    rules
-        .sideYielding(demand)
-        .ifPresent(
-            finding -> checks.add(answered("side walls under the foot, second opinion", finding)));
-    if (wrench.fz() < 0) {
-      rules
-          .sideCrippling(demand, load.factors().phi())
-          .ifPresent(
-              finding ->
-                  checks.add(
-                      finding.answers(
-                          asks("crippling of the side walls"), load.factors().american())));
-    }
   }
 
   private Check together(List<Finding> bending, List<Check> checks) {

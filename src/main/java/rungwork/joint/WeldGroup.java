@@ -150,8 +150,8 @@ public record WeldGroup(String name, List<Run> runs, Seam seam, Parent parent) i
    * @param corners from start to stop, two at least
    */
   public record Run(List<Spot> corners) {
-    /** Lines for a circle: its second moment is 0.06 % short of it, on the safe side. */
-    private static final int ROUND = 120;
+    /** Lines for a circle: 0.1 % short of it, on the safe side. */
+    private static final int ROUND = 40;
 
     /** Refuses a run of one corner, and two corners in one place. */
     public Run {

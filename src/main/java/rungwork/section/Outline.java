@@ -21,6 +21,9 @@ public record Outline(List<List<Segment>> loops) {
   /** Halvings of the depth after which a level is known to the last bit of a double. */
   private static final int HALVINGS = 60;
 
+  /** Bending that changes the strain by less than this part counts as none: rounding [1]. */
+  private static final double NO_BEND = 1e-12;
+
   /** Copies its loops. */
   public Outline {
     loops = loops.stream().map(List::copyOf).toList();
@@ -128,6 +131,26 @@ public record Outline(List<List<Segment>> loops) {
     Half above = above(level);
     double centre = all.z() / all.area();
     return 2 * (above.moment() + (level - centre) * above.area());
+  }
+
+  /**
+   * What it takes to strain the whole area plastically, for a yield strength of one: ∫|stretch +
+   * bendY·z − bendZ·y| dA, exact. With one of the three alone it is A, or a plastic modulus.
+   *
+   * @param stretch strain at the origin, the centroid in a section [1]
+   * @param bendY strain by bending about y, per length along z [1/m]
+   * @param bendZ strain by bending about z, per length against y [1/m]
+   * @return the integral [m²]
+   */
+  public double plasticWork(double stretch, double bendY, double bendZ) {
+    double bend = Math.hypot(bendY, bendZ);
+    Moments all = moments();
+    if (bend * reach(Spot::size) <= NO_BEND * Math.abs(stretch)) {
+      return Math.abs(stretch) * all.area();
+    }
+    Outline along = turned(Turn.by(Math.atan2(-bendZ, bendY)));
+    double level = -stretch / bend;
+    return bend * (2 * along.above(level).moment() - along.moments().z() + level * all.area());
   }
 
   /** The same outline, laid differently. */

@@ -65,7 +65,7 @@ record Polygon(List<Spot> corners) {
   }
 
   /** By counting its edges on the way from the spot to the far left (even and odd). */
-  boolean holds(Spot spot) {
+  private boolean holds(Spot spot) {
     long passed =
         edges()
             .filter(edge -> edge.start().z() > spot.z() != edge.end().z() > spot.z())

@@ -41,9 +41,7 @@
  * <p><b>Tapered flanges</b> are rows of five pieces in shear and torsion. Where tables take such
  * flanges as parallel with their average thickness, as American ones do for the shear centre, the
  * place found here lies nearer to the web, because the metal does: by 15 % of its distance from the
- * web's back. The bulge where flange and web meet is left out of the torsion constant: against
- * Saint-Venant's torsion on the outline it is 10 % low in the smallest tapered channel and 16 % in
- * a rolled T, 3 % high in a thick fold.
+ * web's back. The bulge where flange and web meet is left out of the torsion constant.
  *
  * <p><b>Several parts</b> count as one section where they are fastened along their length; {@link
  * rungwork.section.BuiltUp} says when they are. A weld between two walls passes shear on; its own

@@ -58,8 +58,19 @@ final class BandFactor {
     for (int j = 0; j < size; j++) {
       diagonal[j] = columns[j * (band + 1)];
     }
+    return factorise(diagonal, UNRESISTED);
+  }
+
+  /**
+   * Factorises the matrix in place, up to the first motion that hardly anything resists.
+   *
+   * @param reference what each motion is resisted by when all others are held
+   * @param unresisted part of it below which a motion counts as free [1]
+   * @return whether every motion is resisted
+   */
+  boolean factorise(double[] reference, double unresisted) {
     for (freeAt = 0; freeAt < size; freeAt++) {
-      if (!(columns[freeAt * (band + 1)] > UNRESISTED * diagonal[freeAt])) {
+      if (!(columns[freeAt * (band + 1)] > unresisted * reference[freeAt])) {
         return false;
       }
       eliminate(freeAt);

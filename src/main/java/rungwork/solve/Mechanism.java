@@ -24,12 +24,16 @@ final class Mechanism {
         + ": hold it by a support, or join a beam to it there";
   }
 
-  /** The node that moves most, and how. */
+  /** The node that moves most, and how, in one action. */
   String place(Action action) {
+    return place() + " (" + action.place() + ")";
+  }
+
+  /** The node that moves most, and how. */
+  String place() {
     int worst = worst();
     Freedom freedom = structure.frame().plane().motions().get(worst % 6);
-    String node = structure.nodes().get(worst / 6).name();
-    return "node " + node + " " + freedom.motion() + " (" + action.place() + ")";
+    return "node " + structure.nodes().get(worst / 6).name() + " " + freedom.motion();
   }
 
   private int worst() {

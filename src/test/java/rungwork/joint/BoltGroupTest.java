@@ -3,7 +3,6 @@ package rungwork.joint;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static rungwork.joint.Parts.named;
-import static rungwork.quantity.Quantities.kN;
 import static rungwork.quantity.Quantities.mm;
 
 import java.util.List;
@@ -212,35 +211,5 @@ class BoltGroupTest {
     for (int i = 0; i < expected.size(); i++) {
       assertEquals(expected.get(i), actual.get(i), 1e-9 * (1 + expected.get(i)), message);
     }
-  }
-
-  @Test
-  void a_clamped_group_is_asked_for_slip_besides_and_tension_takes_from_its_clamp() {
-    Joint clamped = group("8.8", SQUARE).clamped(kN(10), 0.2);
-    List<Check> shearOnly = clamped.checks(Parts.load(Wrench.force(4000, 0, 0), MIDDLE));
-    assertEquals(
-        1000 / (0.2 * 10e3),
-        named(shearOnly, "slip between the plates").utilisation().orElseThrow(),
-        1e-12);
-    List<Check> both = clamped.checks(Parts.load(Wrench.force(4000, 0, 8000), MIDDLE));
-    assertEquals(
-        1000 / (0.2 * 10e3) + 0.8 * 2000 / 10e3,
-        named(both, "slip between the plates").utilisation().orElseThrow(),
-        1e-12);
-    named(both, "bolt shear and tension");
-  }
-
-  @Test
-  void a_clamp_above_the_proof_load_is_refused() {
-    Refused.with(
-        "clamping force 30.00 kN of bracket is above the proof load of M8 8.8, 21.23 kN",
-        () -> group("8.8", SQUARE).clamped(kN(30), 0.2));
-  }
-
-  @Test
-  void a_clamped_group_whose_tension_is_not_known_is_not_checked_for_slip() {
-    Joint pair = group("8.8", SQUARE.subList(0, 2)).clamped(kN(10), 0.2);
-    List<Check> checks = pair.checks(Parts.load(Wrench.moment(120, 0, 0), new Point(0, 0, 0)));
-    assertTrue(named(checks, "slip between the plates").verdict() instanceof Verdict.NotChecked);
   }
 }

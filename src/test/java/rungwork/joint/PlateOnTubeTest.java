@@ -130,26 +130,6 @@ class PlateOnTubeTest {
   }
 
   @Test
-  void side_walls_have_a_second_opinion_and_a_push_may_cripple_them() {
-    PlateOnTube across = PlateOnTube.of("rail", TUBE, Foot.central(Way.TRANSVERSE, mm(50), mm(5)));
-    List<Check> pushed = pulled(across, -1000);
-    assertEquals(
-        2 * 355e6 * 0.003 * (7.5 * 0.003 + 0.005),
-        capacity(pushed, "side walls under the foot, second opinion"),
-        1e-6);
-    assertEquals(
-        1.6 * 9e-6 * (1 + 15.0 / 41) * Math.sqrt(210e9 * 355e6),
-        capacity(pushed, "crippling of the side walls"),
-        1e-6);
-    assertTrue(
-        pulled(across, 1000).stream()
-            .noneMatch(c -> c.what().equals("crippling of the side walls")));
-    assertTrue(
-        pulled(along(), -1000).stream()
-            .noneMatch(check -> check.what().equals("crippling of the side walls")));
-  }
-
-  @Test
   void a_spreader_carries_several_times_the_pull() {
     Joint spread = along().over(Spreader.of(Parts.S355, mm(80), mm(40), mm(4)));
     List<Check> checks = pulled(spread, 1000);

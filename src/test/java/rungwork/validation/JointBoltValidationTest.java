@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static rungwork.joint.Parts.capacity;
 import static rungwork.joint.Parts.demand;
 import static rungwork.joint.Parts.numbers;
-import static rungwork.quantity.Quantities.N;
 import static rungwork.quantity.Quantities.mm;
 
 import java.util.List;
@@ -331,36 +330,5 @@ class JointBoltValidationTest {
     double expected = Math.sqrt(sigma * sigma + 3 * Math.pow(5000 / shank, 2));
     assertEquals(expected, bending, 1e-6 * expected);
     assertEquals(5000, demand(single.checks(load), "bolt shear"), 1e-9);
-  }
-
-  @ParameterizedTest
-  @CsvSource({
-    "M12, 1.25, 0.2, 7.55", "M12, 1.25, 0.5, 18.9", "M16, 1.25, 0.2, 14.1",
-    "M16, 1.25, 0.3, 21.1", "M20, 1.25, 0.2, 22.0", "M20, 1.25, 0.4, 43.9",
-    "M20, 1.25, 0.5, 54.9", "M12, 1.1, 0.2, 8.58", "M12, 1.1, 0.3, 12.9",
-    "M16, 1.1, 0.4, 32.0", "M20, 1.1, 0.2, 24.9", "M20, 1.1, 0.5, 62.4"
-  })
-  void slip_of_preloaded_bolts(String size, double gammaM3, double friction, String printed) {
-    Bolt bolt = Bolt.of(size, "8.8");
-    BoltGroup group =
-        new BoltGroup(
-            "pair",
-            bolt,
-            Bolt.Threads.IN_PLANE,
-            List.of(new Spot(-0.06, 0), new Spot(0.06, 0)),
-            new BoltGroup.Plate(Parts.S355, 0.02, 0.026, 0.06));
-    // Fp,C = 0.7·fub·As, two bolts, one friction face.
-    double preload = 0.7 * 800e6 * bolt.size().stressArea();
-    FaceLoad load =
-        new FaceLoad(
-            "slip",
-            Wrench.force(2000, 0, 0),
-            ORIGIN,
-            new Factors(DesignFactor.NONE, gammaM3, 0.75));
-    double utilisation =
-        numbers(group.clamped(N(preload), friction).checks(load), "slip between the plates")
-            .utilisation();
-    Published.read("design tables to EN 1993-1-8, preloaded bolts of class 8.8, single shear", size)
-        .value("slip resistance, μ " + friction, "kN", printed, 1 / utilisation);
   }
 }

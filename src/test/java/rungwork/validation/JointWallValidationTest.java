@@ -37,26 +37,6 @@ class JointWallValidationTest {
   }
 
   @Test
-  void side_walls_under_a_plate_across_the_tube() {
-    PlateOnTube plate = PlateOnTube.of("rail", TUBE, Foot.central(Way.TRANSVERSE, mm(100), mm(10)));
-    List<Check> checks = plate.checks(Parts.load(Wrench.force(0, 0, -1e3), FOOT));
-    // 355·5·(20 + 50) N, 2·355·5·(37.5 + 10) N, 1.6·25·(1 + 30/85)·√(210000·355) N
-    Published.memory("EN 1993-1-8, table 7.13, side wall crushing", "b0 100, t0 5, t1 10")
-        .value("N1,Rd", "kN", "124.25", capacity(checks, "side walls under the foot") / 1e3);
-    Published.memory("AISC 360-10, table K1.2, side walls", "b0 100, t0 5, t1 10")
-        .value(
-            "Rn, local yielding",
-            "kN",
-            "168.6",
-            capacity(checks, "side walls under the foot, second opinion") / 1e3)
-        .value(
-            "Rn, local crippling",
-            "kN",
-            "467.3",
-            capacity(checks, "crippling of the side walls") / 1e3);
-  }
-
-  @Test
   void moment_along_the_tube_of_a_longitudinal_plate() {
     double inch = 0.0254;
     double kipInch = 4448.222 * inch;

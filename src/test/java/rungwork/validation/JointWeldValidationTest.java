@@ -2,7 +2,6 @@ package rungwork.validation;
 
 import static rungwork.joint.Parts.capacity;
 import static rungwork.joint.Parts.demand;
-import static rungwork.quantity.Quantities.MPa;
 import static rungwork.quantity.Quantities.mm;
 
 import java.util.List;
@@ -13,12 +12,10 @@ import rungwork.check.Check;
 import rungwork.check.DesignFactor;
 import rungwork.frame.Point;
 import rungwork.frame.Wrench;
-import rungwork.joint.Bracket;
 import rungwork.joint.FaceLoad;
 import rungwork.joint.Factors;
 import rungwork.joint.Parts;
 import rungwork.joint.Spot;
-import rungwork.joint.TubeWall;
 import rungwork.joint.WeldGroup;
 import rungwork.joint.WeldGroup.Kind;
 import rungwork.joint.WeldGroup.Parent;
@@ -222,61 +219,5 @@ class JointWeldValidationTest {
 
   private static List<Check> pull(WeldGroup weld, Factors factors) {
     return weld.checks(new FaceLoad("pull", Wrench.force(0, 0, 1e3), ORIGIN, factors));
-  }
-
-  @Test
-  void a_tube_of_200_mm_welded_all_round_and_bent() {
-    WeldGroup weld =
-        new WeldGroup(
-            "weld",
-            List.of(Run.round(mm(200))),
-            new Seam(Kind.FULL_PENETRATION, 1e-3, 490e6),
-            new Parent(Parts.S235, 2e-3));
-    FaceLoad direct = Parts.load(Wrench.force(20e3, 0, 0), ORIGIN);
-    FaceLoad bent = Parts.load(Wrench.moment(0, 2000, 0), ORIGIN);
-    FaceLoad both = Parts.load(Wrench.force(20e3, 0, 0), new Point(0, 0, 0.1));
-    Published.read("fillet weld of a tube, worked sheet by unit throat", "20 kN at 100 mm")
-        .allowing(1.5e-3, "the sheet takes π as 3.14 and rounds; our circle is 120 lines")
-        .value(
-            "direct shear on a throat of 1 mm", "N/mm²", "31.87", weld.largestForce(direct) / 1e3)
-        .value("bending on a throat of 1 mm", "N/mm²", "63.69", weld.largestForce(bent) / 1e3)
-        .value("resultant", "N/mm²", "71.17", weld.largestForce(both) / 1e3);
-  }
-
-  @Test
-  void a_saddle_welded_over_a_rail() {
-    Bracket saddle =
-        new Bracket(
-            "saddle",
-            TubeWall.of(Parts.S355, mm(40), mm(80), mm(3)),
-            Bracket.Outline.of(mm(50), mm(40), mm(40)),
-            new Bracket.Stand(Bracket.Wrap.OVER_TOP, Bracket.Foot.ALONG_RAIL),
-            Seam.fillet(mm(3), MPa(490)));
-    Point hole = new Point(0, 0, 0.035);
-    Published.derived(
-            "a rigid body on 4000 springs a line, solved by general linear algebra",
-            "saddle of 50 mm over a rail of 40 mm, 40 mm down, load 35 mm above")
-        .value(
-            "3 kN along the rail",
-            "N/mm",
-            "27.480",
-            saddle.largestForce(Parts.load(Wrench.force(3000, 0, 0), hole)) / 1e3)
-        .value(
-            "3 kN across the rail",
-            "N/mm",
-            "30.673",
-            saddle.largestForce(Parts.load(Wrench.force(0, 3000, 0), hole)) / 1e3)
-        .value(
-            "3 kN off the rail",
-            "N/mm",
-            "8.8235",
-            saddle.largestForce(Parts.load(Wrench.force(0, 0, 3000), hole)) / 1e3)
-        .value(
-            "2, 1.5 and −1 kN, 10 and −20 mm off the middle",
-            "N/mm",
-            "28.629",
-            saddle.largestForce(
-                    Parts.load(Wrench.force(2000, 1500, -1000), new Point(0.01, -0.02, 0.035)))
-                / 1e3);
   }
 }

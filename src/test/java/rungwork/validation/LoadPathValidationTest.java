@@ -1,26 +1,13 @@
 package rungwork.validation;
 
-import static rungwork.quantity.Quantities.mm;
-
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import rungwork.frame.Point;
-import rungwork.frame.Stock;
 import rungwork.frame.Wrench;
-import rungwork.joint.Parts;
 import rungwork.loadpath.Anchorages;
 import rungwork.loadpath.Anchorages.Pull;
-import rungwork.loadpath.BeamAxle;
 import rungwork.loadpath.Belts;
-import rungwork.loadpath.Brace;
 import rungwork.loadpath.CornerForces;
 import rungwork.loadpath.Corners;
-import rungwork.loadpath.Hub;
-import rungwork.loadpath.MountForce;
-import rungwork.loadpath.SteeringGear;
-import rungwork.loadpath.SuspensionMember;
-import rungwork.section.Section;
-import rungwork.vehicle.Mount;
 
 /** Corners whose members stand along the axes, so that moments about one line give each force. */
 class LoadPathValidationTest {
@@ -159,72 +146,5 @@ class LoadPathValidationTest {
             "N",
             "1588.7",
             lap.on("driver seat rear", Pull.CFR_571).wrench().fz());
-  }
-
-  @Test
-  void an_axle_on_three_links_and_a_rod_across() {
-    Hub left = Hub.brakedInWheel(Corners.at(-2000, 600, 300), Corners.at(-2000, 600, 0));
-    Hub right = Hub.brakedInWheel(Corners.at(-2000, -600, 300), Corners.at(-2000, -600, 0));
-    BeamAxle axle =
-        new BeamAxle(
-            "rear axle",
-            left,
-            right,
-            List.of(
-                link("left link", Corners.at(-1500, 400, 200), Corners.at(-2000, 400, 200)),
-                link("right link", Corners.at(-1500, -400, 200), Corners.at(-2000, -400, 200)),
-                link("upper link", Corners.at(-1600, 0, 400), Corners.at(-2000, 0, 400)),
-                link("rod across", Corners.at(-2000, 500, 300), Corners.at(-2000, -500, 300)),
-                link("left spring", Corners.at(-2000, 450, 700), Corners.at(-2000, 450, 300)),
-                link("right spring", Corners.at(-2000, -450, 700), Corners.at(-2000, -450, 300))));
-    CornerForces braking =
-        axle.under("braking", Wrench.force(-1000, 0, 1500), Wrench.force(-1000, 0, 1500));
-    CornerForces turning =
-        axle.under("cornering", Wrench.force(0, 900, 2200), Wrench.force(0, 300, 800));
-    // Turning: 600·(2200 − 800) + 300·1200 N·mm over 900 mm from one spring to the other.
-    Published.derived("moments about one line at a time, by hand", "axle on three links and a rod")
-        .value("upper link, braking 2 kN", "N", "-2000", braking.along("upper link"))
-        .value("lower link, braking 2 kN", "N", "2000", braking.along("left link"))
-        .value("rod across, 1.2 kN sideways", "N", "-1200", turning.along("rod across"))
-        .value("left spring, turning", "N", "-2833.3", turning.along("left spring"))
-        .value("right spring, turning", "N", "-166.7", turning.along("right spring"));
-  }
-
-  private static SuspensionMember link(String name, Point from, Point to) {
-    return SuspensionMember.Bar.toUpright(name, new Mount(name + " mount", "left rail", from), to);
-  }
-
-  @Test
-  void a_steering_gear_and_a_brace() {
-    SteeringGear gear =
-        new SteeringGear(
-            "rack",
-            Corners.mount("left clamp", 0, 200, 300),
-            Corners.mount("right clamp", 0, -200, 300));
-    MountForce end =
-        new MountForce(Corners.mount("left end", 0, 300, 330), "kerb", Wrench.force(0, -3000, 800));
-    Published.derived(
-            "moments about one clamp at a time, by hand", "tie rod 100 mm outside a clamp")
-        .value(
-            "lift of the near clamp",
-            "N",
-            "1225",
-            gear.on("left clamp", List.of(end)).get(0).wrench().fz())
-        .value(
-            "lift of the far clamp",
-            "N",
-            "-425",
-            gear.on("right clamp", List.of(end)).get(0).wrench().fz());
-    Stock tube = new Stock(Section.roundTube(mm(25), mm(2)), Parts.S355);
-    Brace brace =
-        new Brace(
-            "brace",
-            Corners.mount("fore", 140, 350, 285),
-            Corners.mount("aft", -140, 350, 285),
-            tube);
-    // A = π·23·2 mm², E·A/L = 210000·144.51/280; springs of 5 and 20 kN/mm.
-    Published.derived("springs in a row beside a spring, by hand", "brace of 280 mm, tube 25 × 2")
-        .value("E·A/L", "kN/mm", "108.4", brace.stiffness() / 1e6)
-        .value("share of the brace", "", "0.7715", brace.share(5e6, 20e6));
   }
 }

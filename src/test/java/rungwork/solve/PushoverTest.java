@@ -1,0 +1,159 @@
+package rungwork.solve;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.function.Function;
+import org.junit.jupiter.api.Test;
+import rungwork.fault.SolveException;
+import rungwork.frame.Beam;
+import rungwork.frame.Frame;
+import rungwork.frame.Freedom;
+import rungwork.frame.Load;
+import rungwork.frame.LoadCase;
+import rungwork.frame.Plane;
+import rungwork.frame.Point;
+import rungwork.frame.Stock;
+import rungwork.frame.Support;
+import rungwork.frame.Wrench;
+
+/** Hinges one after the other, up to the mechanism. */
+class PushoverTest {
+  private static final double MP = 1000;
+  private static final Stock STOCK =
+      new Stocks(210e9, 80e9).with(new Stocks.Shape(1e-3, 1e-6, 1e-6, 2e-6));
+  private static final Function<Beam, YieldSurface> MOMENTS =
+      beam -> YieldSurface.ofMoments(MP, MP);
+  private static final LoadCase NOTHING = LoadCase.of("nothing");
+
+  private static Frame.Builder beamOf(double... x) {
+    Frame.Builder frame = Frame.in(Plane.PLAN);
+    for (int i = 0; i < x.length; i++) {
+      frame.node("n" + i, new Point(x[i], 0, 0));
+      if (i > 0) {
+        frame.beam(Beam.rigid("b" + i, "n" + (i - 1), "n" + i, STOCK));
+      }
+    }
+    return frame;
+  }
+
+  private static Pushover push(Frame.Builder frame, Load... loads) {
+    return Pushover.of(frame.build(), MOMENTS, NOTHING, LoadCase.of("push", loads));
+  }
+
+  private static Load at(String node, double fy, double fz) {
+    return new Load.AtNode(node, Wrench.force(0, fy, fz));
+  }
+
+  /** Fixed end at 16/3 Mp/L, collapse at 6 Mp/L. */
+  @Test
+  void a_propped_cantilever_yields_at_its_fixed_end_first_and_then_under_the_load() {
+    Frame.Builder beam =
+        beamOf(0, 1, 2)
+            .support(Support.fixed("n0"))
+            .support(Support.holding("n2", Freedom.UY, Freedom.UZ, Freedom.RX));
+    Pushover pushover = push(beam, at("n1", 0, -1));
+    assertEquals(16.0 / 3 * MP / 2, pushover.firstHingeFactor(), 1e-6);
+    assertEquals(6 * MP / 2, pushover.collapseFactor(), 1e-6);
+    assertEquals(List.of(new Pushover.Place("b1", "n0")), pushover.stages().get(1).opened());
+    assertEquals(MP, Math.abs(pushover.forces("b1", 0).my()), 1e-6);
+    assertEquals(1, -pushover.collapsing("n1").uz(), 1e-9);
+  }
+
+  @Test
+  void both_planes_and_either_sign_collapse_alike() {
+    for (double sign : new double[] {1, -1}) {
+      Frame.Builder beam =
+          beamOf(0, 1, 2).support(Support.fixed("n0")).support(Support.fixed("n2"));
+      assertEquals(8 * MP / 2, push(beam, at("n1", 0, sign)).collapseFactor(), 1e-6);
+      assertEquals(8 * MP / 2, push(beam, at("n1", sign, 0)).collapseFactor(), 1e-6);
+    }
+  }
+
+  @Test
+  void two_hinges_that_meet_at_a_node_count_as_one() {
+    Frame.Builder beam = beamOf(0, 0.5, 1, 1.5, 2);
+    beam.support(Support.fixed("n0")).support(Support.fixed("n4"));
+    Pushover pushover = push(beam, at("n2", 0, -1));
+    assertEquals(8 * MP / 2, pushover.collapseFactor(), 1e-6);
+    List<Pushover.Place> last = pushover.stages().get(pushover.stages().size() - 1).hinges();
+    assertEquals(3, last.size(), last::toString);
+  }
+
+  @Test
+  void the_energy_is_the_area_under_the_path() {
+    Frame.Builder beam = beamOf(0, 1).support(Support.fixed("n0"));
+    Pushover cantilever = push(beam, at("n1", 0, -1));
+    double elastic = MP * MP * 1 / (3 * 210e9 * 1e-6);
+    assertEquals(MP, cantilever.collapseFactor(), 1e-6);
+    double way = cantilever.stages().get(1).travel();
+    assertEquals(elastic / MP, way, 1e-9);
+    assertEquals(elastic / 2, cantilever.energy(way), 1e-9);
+    assertEquals(elastic / 2 + MP * 0.1, cantilever.energy(way + 0.1), 1e-6);
+  }
+
+  @Test
+  void a_constant_load_uses_up_strength_before_the_other_grows() {
+    Frame frame = beamOf(0, 1).support(Support.fixed("n0")).build();
+    Pushover pushover =
+        Pushover.of(
+            frame,
+            MOMENTS,
+            LoadCase.of("own", at("n1", 0, -300)),
+            LoadCase.of("P", at("n1", 0, -1)));
+    assertEquals(700, pushover.collapseFactor(), 1e-6);
+  }
+
+  @Test
+  void a_frame_that_nothing_holds_is_pushed_by_loads_in_balance() {
+    Pushover pushover =
+        Pushover.unsupported(
+            beamOf(0, 1, 2).build(),
+            MOMENTS,
+            NOTHING,
+            LoadCase.of("bend", at("n0", 0, 1), at("n1", 0, -2), at("n2", 0, 1)));
+    assertEquals(MP, pushover.collapseFactor(), 1e-6);
+  }
+
+  @Test
+  void a_load_that_bends_nothing_is_refused() {
+    SolveException refusal =
+        assertThrows(
+            SolveException.class,
+            () ->
+                push(
+                    beamOf(0, 1).support(Support.fixed("n0")),
+                    new Load.AtNode("n1", Wrench.force(1, 0, 0))));
+    assertEquals(
+        "load case push never makes the frame collapse: nothing in it yields under this load",
+        refusal.getMessage());
+  }
+
+  @Test
+  void a_frame_that_collapses_under_what_is_constant_is_refused() {
+    SolveException refusal =
+        assertThrows(
+            SolveException.class,
+            () ->
+                Pushover.of(
+                    beamOf(0, 1).support(Support.fixed("n0")).build(),
+                    MOMENTS,
+                    LoadCase.of("own", at("n1", 0, -2000)),
+                    LoadCase.of("P", at("n1", 0, -1))));
+    assertEquals(
+        "the frame collapses under the constant load alone, at 0.50 of it", refusal.getMessage());
+  }
+
+  @Test
+  void a_mechanism_is_refused_before_it_is_pushed() {
+    SolveException refusal =
+        assertThrows(
+            SolveException.class,
+            () -> push(beamOf(0, 1).support(Support.holding("n0", Freedom.UX)), at("n1", 0, 1)));
+    assertTrue(
+        refusal.getMessage().startsWith("the frame is a mechanism before anything yields: node"),
+        refusal.getMessage());
+  }
+}
