@@ -44,8 +44,16 @@ final class CellRun {
    * @param control keeps the live value of the last one
    * @param places remembers where snippets came from
    * @param setup how values are shown and faults worded
+   * @param help knows the names of the cells and the library's documentation
+   * @param reserve memory for the cell after one that filled it
    */
-  record Session(JShell shell, KeptControl control, CellPlaces places, EvaluatorSetup setup) {}
+  record Session(
+      JShell shell,
+      KeptControl control,
+      CellPlaces places,
+      EvaluatorSetup setup,
+      CodeHelp help,
+      Reserve reserve) {}
 
   CellRun(Session session, Cell cell, CellOutputs outputs, BooleanSupplier stopping) {
     this.session = session;
@@ -59,7 +67,11 @@ final class CellRun {
   CellEnd run() {
     Optional<CellOutput.Failure> failure;
     try {
+      session.reserve().take();
       failure = statements();
+    } catch (OutOfMemoryError e) {
+      session.reserve().giveUp();
+      failure = Optional.of(FaultText.outOfMemory(List.of()));
     } catch (Throwable e) { // an escaped Error would leave a process that never answers again
       failure =
           Optional.of(
@@ -173,6 +185,9 @@ final class CellRun {
       return notCompiled(unresolved.getSnippet());
     }
     Throwable live = session.control().last() instanceof Kept.Thrown kept ? kept.cause() : thrown;
+    if (live instanceof OutOfMemoryError) {
+      session.reserve().giveUp();
+    }
     return words.thrown(live, thrown);
   }
 
@@ -188,7 +203,7 @@ final class CellRun {
               .map(name -> CompileError.unresolved(name, declaration.source()))
               .toList();
     }
-    NearName near = new NearName(new CodeHelp(session.shell().sourceCodeAnalysis()));
+    NearName near = new NearName(session.help());
     return words.notCompiled(
         place, errors.stream().map(error -> near.hinted(error, snippet.source())).toList());
   }

@@ -15,10 +15,16 @@ import jdk.jshell.SourceCodeAnalysis.Suggestion;
 public final class CodeHelp {
   private static final String INDENT = "    ";
 
-  private final SourceCodeAnalysis analysis;
+  /** The packages before a type's name. */
+  private static final String PACKAGES = "\\b([a-z]\\w*\\.)+(?=[A-Z])";
 
-  CodeHelp(SourceCodeAnalysis analysis) {
+  private final SourceCodeAnalysis analysis;
+  private final SourceDocs docs;
+
+  /** Help with a session's names and with what the sources say about the library's. */
+  CodeHelp(SourceCodeAnalysis analysis, SourceDocs docs) {
     this.analysis = analysis;
+    this.docs = docs;
   }
 
   /**
@@ -73,7 +79,7 @@ public final class CodeHelp {
     return new Completions(matches, from + anchor[0], cursor);
   }
 
-  /** Signature, and documentation where its source is at hand, of what stands at the cursor. */
+  /** Signature, and documentation comment, of what stands at the cursor. */
   public Optional<MimeBundle> inspection(String code, int cursor) {
     return calmly(() -> documented(code, cursor), Optional.empty());
   }
@@ -90,14 +96,21 @@ public final class CodeHelp {
     if (found.isEmpty()) {
       found = analysis.documentation(name + "(", name.length() + 1, true);
     }
-    String text = found.stream().map(CodeHelp::text).distinct().collect(Collectors.joining("\n\n"));
+    String text = found.stream().map(this::text).distinct().collect(Collectors.joining("\n\n"));
     return text.isEmpty() ? Optional.empty() : Optional.of(MimeBundle.text(text));
   }
 
-  private static String text(Documentation found) {
+  /** The JDK knows the comments of its own sources; those of the library travel with it. */
+  private String text(Documentation found) {
+    String signature = found.signature();
+    String shown = signature.contains("(") ? signature.replaceAll(PACKAGES, "") : signature;
     return Optional.ofNullable(found.javadoc())
-        .map(docs -> found.signature() + "\n" + docs.strip())
-        .orElse(found.signature());
+        .map(DocText::of)
+        .or(() -> docs.of(signature))
+        .map(
+            comment ->
+                shown + "\n\n" + comment.indent(4).replaceAll("(?m)^ +$", "").stripTrailing())
+        .orElse(shown);
   }
 
   /** Whether the code can be run as it stands. */

@@ -3,8 +3,8 @@ package rungwork.kernel;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -12,12 +12,6 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Consumer;
-import jdk.jshell.JShell;
-import jdk.jshell.Snippet;
-import jdk.jshell.SnippetEvent;
-import jdk.jshell.spi.ExecutionControl;
-import jdk.jshell.spi.ExecutionControlProvider;
-import jdk.jshell.spi.ExecutionEnv;
 
 /**
  * Runs Java cells one after another in this process; what a cell defines, later cells see.
@@ -34,35 +28,24 @@ public final class Evaluator implements AutoCloseable {
 
   private final EvaluatorSetup setup;
   private final OutputRouter router;
-  private final CellRun.Session session;
   private final ExecutorService worker = Executors.newSingleThreadExecutor(Evaluator::daemon);
+  private final CompletableFuture<CellRun.Session> session;
   private volatile Optional<Instant> stopAsked = Optional.empty();
 
-  /** Starts an evaluator whose cells see the class path of the class loader of this class. */
+  /**
+   * Starts an evaluator whose cells see the class path of the class loader of this class. The
+   * compiler is made ready in the background; the first cell waits for it.
+   */
   public Evaluator(EvaluatorSetup setup) {
     this.setup = setup;
-    ClassLoader library = Evaluator.class.getClassLoader();
-    KeptControl control = new KeptControl(new CellLoader(library));
-    JShell shell = JShell.builder().executionEngine(new Engine(control), Map.of()).build();
-    shell.addToClasspath(ClassPath.joined(ClassPath.of(library)));
-    session = new CellRun.Session(shell, control, new CellPlaces(), setup);
-    bring(setup.imports());
     router = new OutputRouter();
+    session = CompletableFuture.supplyAsync(new SessionStart(setup)::session, worker);
   }
 
   private static Thread daemon(Runnable work) {
     Thread thread = new Thread(work, "cells");
     thread.setDaemon(true); // threads that a cell leaves running inherit this
     return thread;
-  }
-
-  /** Imports as one snippet: the JDK takes them so, and compiles once instead of once for each. */
-  private void bring(List<String> imports) {
-    for (SnippetEvent event : session.shell().eval(String.join("\n", imports))) {
-      if (event.status() != Snippet.Status.VALID) {
-        throw new IllegalArgumentException("start-up imports do not compile: " + imports);
-      }
-    }
   }
 
   /**
@@ -76,11 +59,20 @@ public final class Evaluator implements AutoCloseable {
   public CellEnd run(Cell cell, Duration limit, Consumer<CellOutput> sink) {
     CellOutputs outputs = new CellOutputs(sink);
     stopAsked = Optional.empty();
-    Future<CellEnd> end = worker.submit(() -> runHere(cell, outputs));
-    return awaited(end, limit, outputs);
+    try {
+      session.get();
+      return awaited(worker.submit(() -> runHere(cell, outputs)), limit, outputs);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt(); // for whoever asked this thread to end
+      return CellEnd.STUCK;
+    } catch (ExecutionException e) {
+      outputs.put(FaultText.failure("KernelFault", "cells cannot run: " + e.getCause(), List.of()));
+      return CellEnd.FAILED;
+    }
   }
 
-  private CellEnd awaited(Future<CellEnd> end, Duration limit, CellOutputs outputs) {
+  private CellEnd awaited(Future<CellEnd> end, Duration limit, CellOutputs outputs)
+      throws InterruptedException, ExecutionException {
     Instant latest = Instant.now().plus(limit);
     while (true) {
       try {
@@ -96,24 +88,21 @@ public final class Evaluator implements AutoCloseable {
         }
       } catch (InterruptedException e) {
         stop();
-        Thread.currentThread().interrupt(); // for whoever asked this thread to end
-        return CellEnd.STUCK;
-      } catch (ExecutionException e) {
-        throw new IllegalStateException(e.getCause());
+        throw e;
       }
     }
   }
 
   /** Asks the cell to stop once more, as the first time may have fallen between two statements. */
   private boolean stops(Instant asked) {
-    session.shell().stop();
+    session.join().shell().stop();
     return Instant.now().isBefore(asked.plus(GRACE));
   }
 
   private CellEnd runHere(Cell cell, CellOutputs outputs) {
     router.begin(outputs);
     try {
-      return new CellRun(session, cell, outputs, () -> stopAsked.isPresent()).run();
+      return new CellRun(session.join(), cell, outputs, () -> stopAsked.isPresent()).run();
     } finally {
       router.end(outputs);
     }
@@ -138,7 +127,7 @@ public final class Evaluator implements AutoCloseable {
     if (stopAsked.isEmpty()) {
       stopAsked = Optional.of(Instant.now());
     }
-    session.shell().stop();
+    session.thenAccept(ready -> ready.shell().stop());
   }
 
   /** Shows a value now, among the outputs of the cell whose thread asks for it. */
@@ -178,26 +167,13 @@ public final class Evaluator implements AutoCloseable {
 
   /** Completion, inspection and completeness of code, with this evaluator's names. */
   public CodeHelp help() {
-    return new CodeHelp(session.shell().sourceCodeAnalysis());
+    return session.join().help();
   }
 
   @Override
   public void close() {
     worker.shutdownNow();
-    session.shell().close();
+    session.thenAccept(ready -> ready.shell().close());
     router.close();
-  }
-
-  /** Hands JShell the one control. */
-  private record Engine(KeptControl control) implements ExecutionControlProvider {
-    @Override
-    public String name() {
-      return "in this process";
-    }
-
-    @Override
-    public ExecutionControl generate(ExecutionEnv environment, Map<String, String> parameters) {
-      return control;
-    }
   }
 }

@@ -46,6 +46,9 @@ final class FaultText {
     if (exit.isPresent()) {
       return failure("ExitRefused", "a cell cannot end the program; remove the call", first(where));
     }
+    if (live instanceof OutOfMemoryError) {
+      return outOfMemory(first(where));
+    }
     if (plainFaults.stream().anyMatch(type -> type.isInstance(live))) {
       List<String> trace = new ArrayList<>(List.of(RED + message(live) + PLAIN));
       trace.addAll(first(where));
@@ -56,6 +59,14 @@ final class FaultText {
       lines.add("caused by " + name(e) + ": " + message(e));
     }
     return failure(name(live), message(live), lines);
+  }
+
+  /** The memory is full; what the cells keep may be what fills it. */
+  static CellOutput.Failure outOfMemory(List<String> where) {
+    String message =
+        "the memory (%d MiB) does not hold this; set what is large and no longer needed to null"
+            .formatted(Runtime.getRuntime().maxMemory() >> 20);
+    return failure("OutOfMemoryError", message, where);
   }
 
   private static boolean endsTheProgram(Throwable e) {

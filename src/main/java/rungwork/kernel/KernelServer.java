@@ -7,6 +7,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.GeneralSecurityException;
+import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.logging.Level;
 import java.util.logging.LogManager;
@@ -29,6 +30,14 @@ public final class KernelServer {
   public KernelServer(Evaluator evaluator, KernelIdentity identity) {
     this.evaluator = evaluator;
     this.identity = identity;
+  }
+
+  /**
+   * Serves a client of this process that runs the cells and shuts the kernel down, so that every
+   * class that a start needs has been loaded once.
+   */
+  public KernelEnd rehearse(List<String> cells) throws IOException, GeneralSecurityException {
+    return serve(Rehearsal.begin(cells));
   }
 
   /**

@@ -5,6 +5,7 @@ import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import java.io.File;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.jar.JarEntry;
 import java.util.jar.JarOutputStream;
 import java.util.stream.Stream;
@@ -23,9 +25,35 @@ import java.util.stream.Stream;
  *
  * @param name of the folder, by which notebooks ask for the kernel
  * @param displayName what people see
- * @param mainClass is started with the word {@code kernel} and the connection file
+ * @param main the class that is started with the word {@code kernel} and the connection file, or
+ *     with {@code rehearse}; logos lie beside it
  */
-public record KernelSpec(String name, String displayName, String mainClass) {
+public record KernelSpec(String name, String displayName, Class<?> main) {
+  private static final String FILE = "kernel.json";
+  private static final String JAVA =
+      Path.of(System.getProperty("java.home"), "bin", "java").toString();
+  private static final List<String> LOGOS =
+      List.of("logo-32x32.png", "logo-64x64.png", "logo-svg.svg");
+
+  /** What Jupyter takes for a name. */
+  private static final String NAME = "[A-Za-z0-9._-]+";
+
+  /**
+   * What an installation came to.
+   *
+   * @param folder the kernel's folder
+   * @param archived whether an archive of its classes was made, without which it starts more slowly
+   */
+  public record Installed(Path folder, boolean archived) {}
+
+  /** Refuses a name that Jupyter would not take. */
+  public KernelSpec {
+    if (!name.matches(NAME)) {
+      throw new IllegalArgumentException(
+          "a kernel cannot be named \"" + name + "\"; use letters, digits, '.', '_' and '-' only");
+    }
+  }
+
   /** Where Jupyter looks under a prefix such as a virtual environment. */
   public static Path folderUnder(Path prefix) {
     return prefix.resolve("share").resolve("jupyter").resolve("kernels");
@@ -51,18 +79,61 @@ public record KernelSpec(String name, String displayName, String mainClass) {
    * Installs the running program's classes as a kernel; an older copy is replaced.
    *
    * @param kernels the folder that holds a folder for each kernel
-   * @return the kernel's folder
    */
-  public Path install(Path kernels) throws IOException {
-    Path target = kernels.toAbsolutePath().normalize().resolve(name);
+  public Installed install(Path kernels) throws IOException {
+    Path target = folder(kernels);
+    refuseStranger(target);
     Path fresh = target.resolveSibling(name + ".new");
     delete(fresh);
     Files.createDirectories(fresh.resolve("lib"));
     List<String> jars = copyClasses(fresh.resolve("lib"));
-    Files.writeString(fresh.resolve("kernel.json"), json(target.resolve("lib"), jars));
+    copyLogos(fresh);
+    List<String> program = program(target.resolve("lib"), jars);
+    Files.writeString(fresh.resolve(FILE), json(List.of(), program));
     delete(target);
     Files.move(fresh, target);
-    return target;
+    List<String> archive = ClassArchive.make(JAVA, rehearsing(program), target);
+    Files.writeString(target.resolve(FILE), json(archive, program));
+    return new Installed(target, !archive.isEmpty());
+  }
+
+  /**
+   * Takes the kernel away.
+   *
+   * @return its folder; none if it was not there
+   */
+  public Optional<Path> uninstall(Path kernels) throws IOException {
+    Path target = folder(kernels);
+    if (Files.notExists(target)) {
+      return Optional.empty();
+    }
+    refuseStranger(target);
+    delete(target);
+    return Optional.of(target);
+  }
+
+  private Path folder(Path kernels) {
+    return kernels.toAbsolutePath().normalize().resolve(name);
+  }
+
+  /** A folder of that name may belong to another kernel, which is left alone. */
+  private void refuseStranger(Path target) throws IOException {
+    Path file = target.resolve(FILE);
+    boolean ours = Files.isRegularFile(file) && Files.readString(file).contains(main.getName());
+    if (Files.exists(target) && !ours) {
+      throw new IllegalArgumentException(
+          target + " holds something else than this kernel; it is left as it is");
+    }
+  }
+
+  private void copyLogos(Path folder) throws IOException {
+    for (String logo : LOGOS) {
+      try (InputStream drawing = main.getResourceAsStream(logo)) {
+        if (drawing != null) {
+          Files.copy(drawing, folder.resolve(logo));
+        }
+      }
+    }
   }
 
   private static List<String> copyClasses(Path library) throws IOException {
@@ -96,12 +167,20 @@ public record KernelSpec(String name, String displayName, String mainClass) {
     }
   }
 
-  private String json(Path library, List<String> jars) {
+  private List<String> program(Path library, List<String> jars) {
+    return List.of(
+        "-cp", ClassPath.joined(jars.stream().map(library::resolve).toList()), main.getName());
+  }
+
+  private static List<String> rehearsing(List<String> program) {
+    return Stream.concat(program.stream(), Stream.of("rehearse")).toList();
+  }
+
+  private String json(List<String> options, List<String> program) {
     JsonArray command = new JsonArray();
-    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    command.add("-cp");
-    command.add(ClassPath.joined(jars.stream().map(library::resolve).toList()));
-    command.add(mainClass);
+    command.add(JAVA);
+    options.forEach(command::add);
+    program.forEach(command::add);
     command.add("kernel");
     command.add("{connection_file}");
     JsonObject json = new JsonObject();

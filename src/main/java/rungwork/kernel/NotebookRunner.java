@@ -5,11 +5,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 
 /**
  * Runs a notebook without Jupyter: a file in the notebook format 4 goes in; the executed notebook
@@ -22,12 +24,29 @@ public final class NotebookRunner {
   private final Evaluator evaluator;
   private final PageStyle style;
   private final Duration limit;
+  private final Consumer<Progress> progress;
+
+  /**
+   * How far a run has come.
+   *
+   * @param cell the cell that begins now, from 1
+   * @param of how many cells will run
+   * @param soFar time since the first began
+   */
+  public record Progress(int cell, int of, Duration soFar) {}
 
   /** A runner of one notebook with a fresh evaluator, a look, and a time limit a cell. */
   public NotebookRunner(Evaluator evaluator, PageStyle style, Duration limit) {
+    this(evaluator, style, limit, begun -> {});
+  }
+
+  /** A runner that also tells each cell that begins. */
+  public NotebookRunner(
+      Evaluator evaluator, PageStyle style, Duration limit, Consumer<Progress> progress) {
     this.evaluator = evaluator;
     this.style = style;
     this.limit = limit;
+    this.progress = progress;
   }
 
   /**
@@ -41,12 +60,15 @@ public final class NotebookRunner {
     String remark = "";
     int count = 0;
     List<Ran> ran = new ArrayList<>();
+    Instant begun = Instant.now();
+    int of = (int) notebook.codeCells().stream().filter(cell -> hasCode(notebook, cell)).count();
     for (JsonObject cell : notebook.codeCells()) {
       notebook.clear(cell);
-      if (end != CellEnd.FINISHED || notebook.source(cell).isBlank()) {
+      if (end != CellEnd.FINISHED || !hasCode(notebook, cell)) {
         continue;
       }
       count++;
+      progress.accept(new Progress(count, of, Duration.between(begun, Instant.now())));
       List<CellOutput> outputs = Collections.synchronizedList(new ArrayList<>());
       end = evaluator.run(new Cell(count, notebook.source(cell)), limit, outputs::add);
       ran.add(new Ran(cell, count, outputs));
@@ -57,6 +79,10 @@ public final class NotebookRunner {
     }
     fill(notebook, ran);
     return written(notebook, folder, end, remark);
+  }
+
+  private static boolean hasCode(NotebookFile notebook, JsonObject cell) {
+    return !notebook.source(cell).isBlank();
   }
 
   /** A cell that ran, with its count and outputs. */

@@ -42,7 +42,11 @@ final class OutputRouter implements AutoCloseable {
   private void passOn() {
     for (CellOutputs each : printed) {
       printed.remove(each); // before: what is printed from here on enters it again
-      each.flush();
+      try {
+        each.flush();
+      } catch (Throwable full) { // such as no memory: the next turn comes all the same
+        printed.add(each);
+      }
     }
   }
 

@@ -39,7 +39,11 @@ final class RequestSocket extends JupyterSocket {
   /** Answers requests in this thread until the thread is interrupted. */
   void serve(Consumer<Message<?>> handler) {
     while (!Thread.currentThread().isInterrupted()) {
-      next(POLL_MILLISECONDS).ifPresent(handler);
+      try {
+        next(POLL_MILLISECONDS).ifPresent(handler);
+      } catch (Throwable one) { // a request that cannot be answered must not end the answering
+        continue;
+      }
     }
   }
 

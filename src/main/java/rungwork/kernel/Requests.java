@@ -51,7 +51,7 @@ final class Requests {
   private void execute(Message<?> message) {
     Message<ExecuteRequest> request = (Message<ExecuteRequest>) message;
     busy(request);
-    Executions.Outcome outcome = executions.run(request);
+    Executions.Outcome outcome = outcome(request);
     boolean stops = request.getContent().shouldStopOnError() && outcome.end() != CellEnd.FINISHED;
     List<Message<?>> dropped = stops ? wire.shell().waiting() : List.of();
     idle(request); // before the reply: whoever holds the reply has everything else
@@ -70,6 +70,18 @@ final class Requests {
     }
   }
 
+  /** Whatever happens, the client that waits for this cell is answered. */
+  private Executions.Outcome outcome(Message<ExecuteRequest> request) {
+    try {
+      return executions.run(request);
+    } catch (Throwable e) {
+      JsonObject reply =
+          Answers.failure(FaultText.failure("KernelFault", "the cell was lost: " + e, List.of()));
+      reply.addProperty("status", "error");
+      return new Executions.Outcome(CellEnd.FAILED, reply);
+    }
+  }
+
   private void answer(RequestSocket socket, Message<?> request) {
     busy(request);
     content(request).ifPresent(content -> reply(socket, request, content));
@@ -81,18 +93,18 @@ final class Requests {
 
   private Optional<JsonObject> content(Message<?> request) {
     Object asked = request.getContent();
-    CodeHelp help = evaluator.help();
     if (asked instanceof CompleteRequest complete) {
       String code = complete.getCode();
       int cursor = character(code, complete.getCursorPos());
-      return Optional.of(Answers.completions(help.completions(code, cursor), code));
+      return Optional.of(Answers.completions(evaluator.help().completions(code, cursor), code));
     }
     if (asked instanceof InspectRequest inspect) {
       int cursor = character(inspect.getCode(), inspect.getCursorPos());
-      return Optional.of(Answers.inspection(help.inspection(inspect.getCode(), cursor)));
+      return Optional.of(
+          Answers.inspection(evaluator.help().inspection(inspect.getCode(), cursor)));
     }
     if (asked instanceof IsCompleteRequest ready) {
-      return Optional.of(Answers.readiness(help, ready.getCode()));
+      return Optional.of(Answers.readiness(evaluator.help(), ready.getCode()));
     }
     return asked instanceof HistoryRequest past ? Optional.of(history.reply(past)) : plain(request);
   }

@@ -1,5 +1,6 @@
 package rungwork.kernel;
 
+import com.sun.source.tree.CompilationUnitTree;
 import com.sun.source.util.JavacTask;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -25,6 +26,19 @@ final class Syntax {
   }
 
   private static boolean parses(String source) {
+    return parsed(source).isJava();
+  }
+
+  /**
+   * A text that the parser read.
+   *
+   * @param task what read it, from which its comments can be had
+   * @param unit what was read
+   * @param isJava whether it obeys the grammar
+   */
+  record Parsed(JavacTask task, CompilationUnitTree unit, boolean isJava) {}
+
+  static Parsed parsed(String source) {
     DiagnosticCollector<JavaFileObject> found = new DiagnosticCollector<>();
     JavacTask task =
         (JavacTask)
@@ -32,12 +46,15 @@ final class Syntax {
                 .getTask(
                     null, null, found, List.of("-proc:none"), null, List.of(new InMemory(source)));
     try {
-      task.parse();
+      CompilationUnitTree unit = task.parse().iterator().next();
+      return new Parsed(
+          task,
+          unit,
+          found.getDiagnostics().stream()
+              .noneMatch(each -> each.getKind() == Diagnostic.Kind.ERROR));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    return found.getDiagnostics().stream()
-        .noneMatch(each -> each.getKind() == Diagnostic.Kind.ERROR);
   }
 
   /** A source file that is nowhere on disk. */

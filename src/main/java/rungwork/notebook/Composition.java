@@ -31,11 +31,31 @@ final class Composition {
   private static final List<Class<? extends Throwable>> FAULTS =
       List.of(ModelException.class, SolveException.class);
 
-  /** The kernel as Jupyter finds it. */
-  static final KernelSpec KERNEL =
-      new KernelSpec("rungwork", "Rungwork (Java)", Main.class.getName());
+  /** The kernel's name where nobody gives another. */
+  static final String KERNEL = "rungwork";
+
+  private static final String SHOWN = "Rungwork (Java)";
+
+  /** Cells that touch what most notebooks touch: a frame, its stiffness, a picture. */
+  static final List<String> REHEARSAL =
+      List.of(
+          "import rungwork.frame.*;\nimport rungwork.material.*;\nimport rungwork.section.*;\nimport rungwork.vehicle.*;\n"
+              + "Rungwork.start();",
+          "var tube = new Stock(Section.squareTube(mm(50), mm(3)), Material.rated(\"S355J2H\"));\n"
+              + "var ladder = Ladder.named(\"rehearsal\").level(mm(360))\n"
+              + "    .rails(mm(200), mm(-1800), mm(700), tube)\n"
+              + "    .crossmember(\"front\", mm(200), tube)\n"
+              + "    .crossmember(\"rear\", mm(-1800), tube).build();\n"
+              + "ladder",
+          "System.out.println(ladder.torsionalStiffness(\"front\", \"rear\"));");
 
   private Composition() {}
+
+  /** The kernel as Jupyter finds it under a name. */
+  static KernelSpec kernel(String name) {
+    String shown = name.equals(KERNEL) ? SHOWN : SHOWN + ", " + name;
+    return new KernelSpec(name, shown, Main.class);
+  }
 
   static EvaluatorSetup setup(Consumer<Object> shown) {
     return new EvaluatorSetup(IMPORTS, displays(), FAULTS, shown);

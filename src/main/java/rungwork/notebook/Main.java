@@ -11,7 +11,8 @@ public final class Main {
   public static void main(String[] arguments) {
     Thread unfinished = new Thread(Main::unfinished);
     Runtime.getRuntime().addShutdownHook(unfinished);
-    int status = new Commands(System.out, System.err).run(arguments);
+    Surroundings around = Surroundings.ofProcess(System.out);
+    int status = new Commands(System.out, System.err, around).run(arguments);
     Runtime.getRuntime().removeShutdownHook(unfinished);
     if (status != 0) {
       System.exit(status);

@@ -26,6 +26,11 @@ final class Options {
     return Optional.of(words.remove(at));
   }
 
+  /** Takes an option that has no value; says whether it was there. */
+  boolean flag(String name) {
+    return words.remove(name);
+  }
+
   /** Takes an option that has to be there. */
   String value(String name) {
     return optional(name).orElseThrow(() -> new UsageException(name + " is missing"));

@@ -72,6 +72,57 @@ class CodeHelpTest {
     assertTrue(help.inspection("nobody", 3).isEmpty());
   }
 
+  private static String inspected(String code) {
+    return help.inspection(code, code.length()).orElseThrow().text();
+  }
+
+  @Test
+  void the_library_documents_its_types_and_members_with_their_parameters() {
+    String type = inspected("rungwork.kernel.Cell");
+    assertEquals(
+        "rungwork.kernel.Cell\n\n"
+            + "    One cell to run.\n\n"
+            + "      count: the number shown beside the cell, by which errors name it\n"
+            + "      source: its text",
+        type);
+    String made = inspected("new rungwork.kernel.Cell(");
+    assertTrue(made.startsWith("Cell(int count, String source)\n\n    One cell to run."), made);
+    String method = inspected("rungwork.kernel.MimeBundle.text(");
+    assertEquals("MimeBundle MimeBundle.text(String text)", method.lines().findFirst().orElse(""));
+    assertTrue(method.contains("    A bundle of plain text alone."), method);
+    String field = inspected("rungwork.kernel.CellEnd.STUCK");
+    assertTrue(field.contains("The cell did not stop when asked to"), field);
+  }
+
+  @Test
+  void a_nested_type_and_a_records_component_are_documented() {
+    String nested = inspected("rungwork.kernel.CodeHelp.Readiness.INVALID");
+    assertTrue(nested.contains("Nothing that follows can make it Java."), nested);
+    String component = inspected("rungwork.kernel.PageStyle.plain().footer(");
+    assertEquals(
+        "String PageStyle.footer()\n\n"
+            + "    a fragment of HTML at the foot of the page; empty for none",
+        component);
+  }
+
+  @Test
+  void names_of_cells_are_inspected_by_their_signature() {
+    assertEquals("plate:Plate", inspected("plate"));
+    assertEquals("int Plate.thickness()", inspected("plate.thickness("));
+  }
+
+  @Test
+  void a_comment_is_read_without_its_markup() {
+    assertEquals(
+        "First a < b, Cell.count and code. Second\nline? No: one.\n\nNext <P>.\n\n"
+            + "  * one\n  * two\n\n"
+            + "  length: over all [mm]\nreturns a thing",
+        DocText.of(
+            " First a &lt; b, {@link Cell#count} and {@code code}. Second<br>line? No:\n one.\n"
+                + " <p>Next {@literal <P>}.\n <ul>\n <li>one\n <li>two\n </ul>\n"
+                + " @param length over\n all [mm]\n @return a thing"));
+  }
+
   @Test
   void text_is_complete_incomplete_or_invalid() {
     assertEquals(Readiness.COMPLETE, help.readiness("int a() { return 1; }\na()"));

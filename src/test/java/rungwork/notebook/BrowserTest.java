@@ -40,7 +40,9 @@ class BrowserTest {
     PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream());
     Path out = folder.resolve("pages");
     assertEquals(
-        0, new Commands(nowhere, nowhere).run("run", notebook.toString(), "--out", out.toString()));
+        0,
+        new Commands(nowhere, nowhere, Surroundings.ofProcess(nowhere))
+            .run("run", notebook.toString(), "--out", out.toString()));
     return out.resolve(notebook.getFileName().toString().replace(".ipynb", ".html"));
   }
 

@@ -13,6 +13,7 @@ import rungwork.check.Caution;
 import rungwork.check.CheckSheet;
 import rungwork.impact.Fronts;
 import rungwork.kernel.Cell;
+import rungwork.kernel.CellEnd;
 import rungwork.kernel.CellOutput;
 import rungwork.kernel.Evaluator;
 import rungwork.kernel.MimeBundle;
@@ -71,6 +72,31 @@ class CompositionTest {
     assertEquals("ModelException", failure.name());
     assertEquals(2, failure.trace().size(), () -> failure.trace().toString());
     assertEquals("    cell [1], line 2:  mm(0.0 / 0.0)", failure.trace().get(1));
+  }
+
+  @Test
+  void the_cells_that_an_installation_rehearses_run() {
+    for (String cell : Composition.REHEARSAL) {
+      List<CellOutput> outputs = new ArrayList<>();
+      assertEquals(
+          CellEnd.FINISHED,
+          evaluator.run(new Cell(1, cell), Duration.ofMinutes(1), outputs::add),
+          outputs::toString);
+    }
+  }
+
+  @Test
+  void a_maker_of_sections_is_inspected_with_its_meaning_and_unit() {
+    String code = "rungwork.section.Section.rectangularTube(";
+    String text = evaluator.help().inspection(code, code.length()).orElseThrow().text();
+    assertTrue(
+        text.startsWith(
+            "Section Section.rectangularTube(Quantity<Length> height, Quantity<Length> width,"),
+        text);
+    assertTrue(text.contains("\n\n    "), text);
+    String component = "rungwork.frame.Point.at(mm(1), mm(2), mm(3)).x(";
+    String unit = evaluator.help().inspection(component, component.length()).orElseThrow().text();
+    assertTrue(unit.contains("[m]"), unit);
   }
 
   @Test

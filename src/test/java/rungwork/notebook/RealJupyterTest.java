@@ -41,7 +41,7 @@ class RealJupyterTest {
 
   private static Commands commands() {
     PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream());
-    return new Commands(nowhere, nowhere);
+    return new Commands(nowhere, nowhere, Surroundings.ofProcess(nowhere));
   }
 
   private static External.Result python(String... arguments) throws IOException {

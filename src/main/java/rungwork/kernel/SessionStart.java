@@ -1,0 +1,60 @@
+package rungwork.kernel;
+
+import java.util.List;
+import java.util.Map;
+import jdk.jshell.JShell;
+import jdk.jshell.Snippet;
+import jdk.jshell.SnippetEvent;
+import jdk.jshell.spi.ExecutionControl;
+import jdk.jshell.spi.ExecutionControlProvider;
+import jdk.jshell.spi.ExecutionEnv;
+
+/**
+ * Makes what every run of a cell shares, and warms it: the compiler has read the class path and one
+ * statement has gone the whole way before the first cell comes.
+ */
+final class SessionStart {
+  /** Leaves no name behind and does nothing. */
+  private static final String WARMING = "Thread.onSpinWait();";
+
+  private final EvaluatorSetup setup;
+
+  SessionStart(EvaluatorSetup setup) {
+    this.setup = setup;
+  }
+
+  /** A session whose cells see the class path of the class loader of this class. */
+  CellRun.Session session() {
+    ClassLoader library = SessionStart.class.getClassLoader();
+    KeptControl control = new KeptControl(new CellLoader(library));
+    JShell shell = JShell.builder().executionEngine(new Engine(control), Map.of()).build();
+    shell.addToClasspath(ClassPath.joined(ClassPath.of(library)));
+    bring(shell, setup.imports());
+    bring(shell, List.of(WARMING));
+    CodeHelp help =
+        new CodeHelp(shell.sourceCodeAnalysis(), new SourceDocs(new SourceIndex(library)));
+    return new CellRun.Session(shell, control, new CellPlaces(), setup, help, new Reserve());
+  }
+
+  /** Imports as one snippet: the JDK takes them so, and compiles once instead of once for each. */
+  private static void bring(JShell shell, List<String> lines) {
+    for (SnippetEvent event : shell.eval(String.join("\n", lines))) {
+      if (event.status() != Snippet.Status.VALID || event.exception() != null) {
+        throw new IllegalArgumentException("the start-up lines do not compile: " + lines);
+      }
+    }
+  }
+
+  /** Hands JShell the one control. */
+  private record Engine(KeptControl control) implements ExecutionControlProvider {
+    @Override
+    public String name() {
+      return "in this process";
+    }
+
+    @Override
+    public ExecutionControl generate(ExecutionEnv environment, Map<String, String> parameters) {
+      return control;
+    }
+  }
+}
