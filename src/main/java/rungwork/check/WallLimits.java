@@ -24,7 +24,7 @@ public record WallLimits(double first, double second, double third) {
   private static final WallLimits OUTSTAND = new WallLimits(9, 10, 14);
   private static final WallLimits ROUND = new WallLimits(50, 70, 90);
 
-  private static final String TABLE = "EN 1993-1-1:2005, table 5.2";
+  static final String TABLE = "EN 1993-1-1:2005, table 5.2";
   private static final Symbol EPSILON = new Symbol("ε", Kind.RATIO, "factor for yield strength");
   private static final Symbol PSI = new Symbol("ψ", Kind.RATIO, "stress ratio of both edges");
   private static final Symbol LIMIT = new Symbol("(c/t)₃", Kind.RATIO, "class 3 limit");
@@ -122,6 +122,25 @@ public record WallLimits(double first, double second, double third) {
         .max(Comparator.comparingDouble(wall -> use(wall, yield)))
         .map(wall -> words(wall, yield))
         .orElse("class not checked: a solid bar has no thin walls, or its walls are not known");
+  }
+
+  /**
+   * The class of a section bent about y, that of its worst wall: which classes allow plastic
+   * moments and hinges.
+   *
+   * @param section the section
+   * @param material its material
+   * @return the class with the wall that decides it and the clause, or why it is not checked
+   */
+  public static String classInBending(Section section, RatedMaterial material) {
+    Optional<String> outside = SteelRange.of(material);
+    if (outside.isPresent()) {
+      return "class not checked: " + outside.get();
+    }
+    if (!BendingClass.asked(section)) {
+      return "class in bending not checked: its upper and lower halves are not alike";
+    }
+    return BendingClass.words(section, material.strength().yield());
   }
 
   private static double use(Wall wall, double yield) {

@@ -67,6 +67,8 @@ final class SectionPage {
   private static String wallClass(Section section, Material material) {
     return material instanceof RatedMaterial rated
         ? WallLimits.classInCompression(section, rated)
+            + "; "
+            + WallLimits.classInBending(section, rated)
         : "class not checked: nobody guarantees the yield strength of " + material.name();
   }
 

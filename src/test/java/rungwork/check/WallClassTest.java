@@ -9,6 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rungwork.material.Material;
 import rungwork.section.Section;
+import rungwork.section.Wall;
 
 /** Classes of walls in uniform compression, c = b − 3t for cold-formed tubes. */
 class WallClassTest {
@@ -70,5 +71,54 @@ class WallClassTest {
     assertEquals(
         "class not checked: a solid bar has no thin walls, or its walls are not known",
         WallLimits.classInCompression(Section.flatBar(mm(50), mm(8)), Material.rated("S355JR")));
+  }
+
+  /** 72, 83 and 124 ε for a web bent about its middle, 33, 38 and 42 ε for a flange. */
+  @Test
+  void bending_about_the_middle_asks_the_printed_limits_of_web_and_flange() {
+    Section tube = Section.rectangularTube(mm(80), mm(40), mm(3));
+    for (Wall wall : tube.walls()) {
+      BendingClass bent = BendingClass.of(wall);
+      boolean web = wall.from().y() == wall.to().y();
+      boolean top = !web && wall.from().z() > 0;
+      if (web || top) {
+        assertEquals(web ? 72 : 33, bent.limit(1, 1), 0.1, wall.name());
+        assertEquals(web ? 83 : 38, bent.limit(2, 1), 0.1, wall.name());
+        assertEquals(web ? 124 : 42, bent.limit(3, 1), 0.5, wall.name());
+      } else {
+        assertEquals(1, bent.number(1), wall.name() + " is stretched");
+      }
+    }
+  }
+
+  @Test
+  void an_outstand_in_bending_is_held_to_uniform_compression() {
+    Section channel = Section.foldedChannel(mm(80), mm(40), mm(3), mm(3));
+    Wall flange =
+        channel.walls().stream()
+            .filter(wall -> wall.edge() == Wall.Edge.OUTSTAND && wall.from().z() > 0)
+            .findFirst()
+            .orElseThrow();
+    assertEquals(9, BendingClass.of(flange).limit(1, 1), 1e-12);
+    assertEquals(10, BendingClass.of(flange).limit(2, 1), 1e-12);
+    assertEquals(14, BendingClass.of(flange).limit(3, 1), 1e-12);
+  }
+
+  @Test
+  void the_class_in_bending_is_that_of_the_worst_wall() {
+    assertEquals(
+        "class 1 bent about y: top wall, c/t = 10.3; classes end at 26.8, 30.9 and 34.2 (EN"
+            + " 1993-1-1:2005, table 5.2, α = 1.00)",
+        WallLimits.classInBending(
+            Section.rectangularTube(mm(80), mm(40), mm(3)), Material.rated("S355J2H")));
+    assertEquals(
+        "class in bending not checked: its upper and lower halves are not alike",
+        WallLimits.classInBending(
+            Section.foldedChannel(mm(80), mm(40), mm(3), mm(3)).turned(),
+            Material.rated("S355MC")));
+    String thin =
+        WallLimits.classInBending(
+            Section.rectangularTube(mm(120), mm(40), mm(1.5)), Material.rated("S355J2H"));
+    assertTrue(thin.startsWith("class 3 bent about y: "), thin);
   }
 }
