@@ -20,9 +20,11 @@ final class PublishedFigures {
       List.of(
           new Ride.Published("chest, 3 ms", Kind.ACCELERATION, 60 * G, DUMMIES),
           new Ride.Published(
-              "chest compression, not computed here", Kind.LENGTH, 0.063, DUMMIES + ", from memory"),
-          new Ride.Published(
-              "chest compression, not computed here", Kind.LENGTH, 0.042, "UN R137"),
+              "chest compression, not computed here",
+              Kind.LENGTH,
+              0.063,
+              DUMMIES + ", from memory"),
+          new Ride.Published("chest compression, not computed here", Kind.LENGTH, 0.042, "UN R137"),
           new Ride.Published(
               "thigh force, not computed here", Kind.FORCE, 10e3, DUMMIES + ", from memory"));
 
@@ -30,7 +32,10 @@ final class PublishedFigures {
   static final List<Ride.Published> SEAT_TEST =
       List.of(
           new Ride.Published(
-              "seat test, forward: peak at least", Kind.ACCELERATION, 16 * G, "14 CFR 25.562(b)(2)"),
+              "seat test, forward: peak at least",
+              Kind.ACCELERATION,
+              16 * G,
+              "14 CFR 25.562(b)(2)"),
           new Ride.Published(
               "seat test, forward: peak not later than", Kind.TIME, 0.09, "14 CFR 25.562(b)(2)"),
           new Ride.Published(
@@ -51,8 +56,10 @@ final class PublishedFigures {
   static final List<Ride.Published> ANCHORAGES =
       List.of(
           new Ride.Published("lap belt alone, on all", Kind.FORCE, 5000 * POUND_FORCE, BELTS),
-          new Ride.Published("lap part, with the shoulder part", Kind.FORCE, 3000 * POUND_FORCE, BELTS),
-          new Ride.Published("shoulder part, with the lap part", Kind.FORCE, 3000 * POUND_FORCE, BELTS),
+          new Ride.Published(
+              "lap part, with the shoulder part", Kind.FORCE, 3000 * POUND_FORCE, BELTS),
+          new Ride.Published(
+              "shoulder part, with the lap part", Kind.FORCE, 3000 * POUND_FORCE, BELTS),
           new Ride.Published(
               "lap and shoulder block, each", Kind.FORCE, 1350 * 10, "UN R14, M1 (second-hand)"));
 

@@ -3,9 +3,9 @@ package rungwork.section;
 import java.util.List;
 
 /**
- * A section without parts of its walls, and without its holes: area and moments of what is left, about its own centroid;
- * torsion, warping and shear areas stay those of the whole. Its edges stay where they were, also
- * where an edge itself is gone, so that no modulus comes out too large.
+ * A section without parts of its walls, and without its holes: area and moments of what is left,
+ * about its own centroid; torsion, warping and shear areas stay those of the whole. Its edges stay
+ * where they were, also where an edge itself is gone, so that no modulus comes out too large.
  */
 final class ReducedSection {
   private ReducedSection() {}

@@ -69,8 +69,7 @@ record Round(double outside, double bore) {
     Outline outline = outer.outline().and(inner.outline().loops());
     Spot shear = new Spot(p.shearY() + q.shearY(), p.shearZ() + q.shearZ());
     ShearTorsion rest =
-        new ShearTorsion(
-            p.it() + q.it(), ShearTorsion.Resistance.NONE, shear, Spot.ORIGIN);
+        new ShearTorsion(p.it() + q.it(), ShearTorsion.Resistance.NONE, shear, Spot.ORIGIN);
     double share = p.iy() / (p.iy() + q.iy());
     return new Section(
         outer.name() + " with sleeve " + inner.name(),

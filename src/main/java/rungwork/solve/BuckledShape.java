@@ -55,7 +55,8 @@ final class BuckledShape {
     if (node < own) {
       return "node " + structure.nodes().get(node).name();
     }
-    return "the middle of beam " + cutting.whole().beams().get((node - own) / (cutting.pieces() - 1)).name();
+    return "the middle of beam "
+        + cutting.whole().beams().get((node - own) / (cutting.pieces() - 1)).name();
   }
 
   /** How a node or cut moves, in vehicle axes. */
@@ -79,8 +80,9 @@ final class BuckledShape {
    */
   double work(int beam) {
     return IntStream.range(beam * cutting.pieces(), (beam + 1) * cutting.pieces())
-        .mapToDouble(piece -> -(energy(piece, 1 + SMALL) - energy(piece, 1 - SMALL)) / (2 * SMALL))
-        .sum()
+            .mapToDouble(
+                piece -> -(energy(piece, 1 + SMALL) - energy(piece, 1 - SMALL)) / (2 * SMALL))
+            .sum()
         / structure.members().get(beam * cutting.pieces()).length();
   }
 

@@ -11,8 +11,8 @@ import rungwork.fault.ModelException;
  *
  * <p><b>No root is missed.</b> The critical loads below a trial load are counted, not searched for
  * among the signs of a determinant. The lowest lies where the count leaves zero, found by parting
- * the bounds down to rounding. Each beam is halved, so that its bow shows, and each half takes its mean normal
- * force.
+ * the bounds down to rounding. Each beam is halved, so that its bow shows, and each half takes its
+ * mean normal force.
  *
  * <p><b>Left out:</b> torsional and flexural-torsional buckling, lateral-torsional buckling, the
  * growth of moments before the critical load, yielding. A frame that nothing holds buckles between
@@ -25,8 +25,8 @@ public final class Buckling {
   private static final double CLOSE = 1e-13;
 
   /**
-   * Where the bounds are parted, just off their middle: whole fractions of a clamped beam's load are
-   * critical loads of other beams, right on which a count loses its digits [1].
+   * Where the bounds are parted, just off their middle: whole fractions of a clamped beam's load
+   * are critical loads of other beams, right on which a count loses its digits [1].
    */
   private static final double PART = 0.4813;
 

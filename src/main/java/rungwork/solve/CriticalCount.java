@@ -5,8 +5,8 @@ import java.util.Arrays;
 /**
  * How many critical loads of one action lie below a multiple of given normal forces: J = J₀ + s(K),
  * J₀ those of the members between held nodes, s the values below zero of the stiffness matrix
- * (Wittrick and Williams, Q. J. Mech. Appl. Math. 24 (1971) 263–284, from memory). Numbering is done
- * once; each count is one factorisation.
+ * (Wittrick and Williams, Q. J. Mech. Appl. Math. 24 (1971) 263–284, from memory). Numbering is
+ * done once; each count is one factorisation.
  */
 final class CriticalCount {
   private final Structure structure;

@@ -298,7 +298,9 @@ final class Member {
     return forces;
   }
 
-  /** Clamped moments in one plane: deflection and turn of the end vanish by M and V at the start. */
+  /**
+   * Clamped moments in one plane: deflection and turn of the end vanish by M and V at the start.
+   */
   private void hold(double[] forces, double[] free, Across across) {
     int w = across.deflection();
     int turn = across.turn();

@@ -30,8 +30,7 @@ final class PlasticFrame {
             .toList();
     number = new int[structure.motions()];
     int count = count();
-    int band =
-        IntStream.range(0, members.size()).map(this::reach).max().orElse(0);
+    int band = IntStream.range(0, members.size()).map(this::reach).max().orElse(0);
     factor = new BandFactor(new BandMatrix(count, band));
     assemble();
     elastic = new double[count];
@@ -52,8 +51,11 @@ final class PlasticFrame {
 
   private int reach(int member) {
     int[] used =
-        IntStream.of(structure.places(member)).map(place -> number[place]).filter(n -> n != NONE)
-            .sorted().toArray();
+        IntStream.of(structure.places(member))
+            .map(place -> number[place])
+            .filter(n -> n != NONE)
+            .sorted()
+            .toArray();
     return used.length == 0 ? 0 : used[used.length - 1] - used[0];
   }
 

@@ -48,7 +48,9 @@ final class PlasticMember {
     tangent = stiffness;
   }
 
-  /** Forces of the deformations: N, T, Mz at both ends, My at both ends, as {@link Member} counts. */
+  /**
+   * Forces of the deformations: N, T, Mz at both ends, My at both ends, as {@link Member} counts.
+   */
   double[] forces() {
     return forces;
   }
@@ -73,9 +75,7 @@ final class PlasticMember {
   /** The same sum for forces or for their rates. */
   double use(Hinge hinge, double[] s) {
     YieldSurface.Face face = surface.faces().get(hinge.face());
-    return hinge.end() == 0
-        ? face.use(s[0], -s[4], -s[2], s[1])
-        : face.use(s[0], s[5], s[3], s[1]);
+    return hinge.end() == 0 ? face.use(s[0], -s[4], -s[2], s[1]) : face.use(s[0], s[5], s[3], s[1]);
   }
 
   int faces() {

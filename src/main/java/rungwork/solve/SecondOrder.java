@@ -12,8 +12,9 @@ import rungwork.frame.LoadCase;
 
 /**
  * Solves a frame in second order: equilibrium where the loads have moved it. A normal force pushes
- * across as soon as its beam bends or turns, in the frame's plane and out of it; stability functions
- * follow a prismatic beam exactly, and the normal forces are found by turns until they settle.
+ * across as soon as its beam bends or turns, in the frame's plane and out of it; stability
+ * functions follow a prismatic beam exactly, and the normal forces are found by turns until they
+ * settle.
  *
  * <p>Each load case is solved for itself: two cases do not add up, and half a load does not cause
  * half the moments.
@@ -68,8 +69,8 @@ public final class SecondOrder {
    *
    * @param loadCase the loads
    * @return what the frame does in second order
-   * @throws ModelException when a beam under a normal force is of a kind that is not covered: with a
-   *     sliding end, a rigid arm, or its shear centre off its centroid
+   * @throws ModelException when a beam under a normal force is of a kind that is not covered: with
+   *     a sliding end, a rigid arm, or its shear centre off its centroid
    * @throws SolveException when the loads are beyond the critical ones, or more than 1e-9 of them
    *     is out of balance
    */

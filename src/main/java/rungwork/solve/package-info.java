@@ -43,10 +43,10 @@
  * carry it; {@link rungwork.solve.Solver#unsupported} holds six motions only to remove the free
  * one, and what they would carry counts as residual.
  *
- * <p><b>Collapse.</b> {@link rungwork.solve.Pushover} lets a load grow until ends of beams yield, one
- * after the other, on a {@link rungwork.solve.YieldSurface} in N, My, Mz and T, and the frame moves
- * under a load that grows no more. Small motions, no hardening, hinges at nodes, shear forces left
- * out; a collapse whose loads do not do just the work that its hinges take is refused.
+ * <p><b>Collapse.</b> {@link rungwork.solve.Pushover} lets a load grow until ends of beams yield,
+ * one after the other, on a {@link rungwork.solve.YieldSurface} in N, My, Mz and T, and the frame
+ * moves under a load that grows no more. Small motions, no hardening, hinges at nodes, shear forces
+ * left out; a collapse whose loads do not do just the work that its hinges take is refused.
  *
  * <p>Signs as in {@link rungwork.frame}. Reading order: {@link rungwork.solve.Solver}, {@link
  * rungwork.solve.Response}, {@link rungwork.solve.Displacement}, {@link

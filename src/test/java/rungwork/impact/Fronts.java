@@ -41,9 +41,7 @@ public final class Fronts {
   /** A driver on a guessed belt. */
   public static Occupant driver() {
     return Occupant.of(
-            "driver",
-            kg(80),
-            Occupant.Belt.between(Npmm(50), Npmm(90)).slack(mm(10), mm(40)))
+            "driver", kg(80), Occupant.Belt.between(Npmm(50), Npmm(90)).slack(mm(10), mm(40)))
         .clearance("chest to wheel", mm(250), mm(300))
         .anchorage("seat left", 0.6, Range.ratio(1, 1.5), deg(45))
         .anchorage("dash left", 0.4, Range.ratio(1, 2), deg(10));

@@ -72,9 +72,7 @@ class BucklingTest {
     CriticalLoad in = buckling.inPlane().orElseThrow();
     assertEquals(times * EULER, in.factor(), ROUNDING * times * EULER);
     assertEquals(
-        times * EULER,
-        buckling.outOfPlane().orElseThrow().factor(),
-        ROUNDING * times * EULER);
+        times * EULER, buckling.outOfPlane().orElseThrow().factor(), ROUNDING * times * EULER);
     assertEquals(1 / Math.sqrt(times), in.effectiveLength("column").orElseThrow(), ROUNDING);
   }
 
@@ -130,8 +128,7 @@ class BucklingTest {
         Frame.in(Plane.FRONT)
             .node("foot", new Point(0, 0, 0))
             .node("top", new Point(0, 0, 1))
-            .beam(
-                Beam.rigid("column", "foot", "top", soft).bending(Beam.Bending.WITH_SHEAR_STRAIN))
+            .beam(Beam.rigid("column", "foot", "top", soft).bending(Beam.Bending.WITH_SHEAR_STRAIN))
             .support(Support.fixed("foot"));
     double bending = EULER / 4;
     double expected = bending / (1 + bending / (0.4 * 30));
@@ -152,14 +149,14 @@ class BucklingTest {
   }
 
   private static Support hinge(String node) {
-    return Support.holding(
-        node, Freedom.UX, Freedom.UY, Freedom.UZ, Freedom.RY, Freedom.RZ);
+    return Support.holding(node, Freedom.UX, Freedom.UY, Freedom.UZ, Freedom.RY, Freedom.RZ);
   }
 
   @Test
   void a_portal_sways_long_before_its_columns_bow() {
     Support held = Support.holding("B", Freedom.UY);
-    double sway = pressed(portal(hinge("A"), hinge("D")), "B", "C").inPlane().orElseThrow().factor();
+    double sway =
+        pressed(portal(hinge("A"), hinge("D")), "B", "C").inPlane().orElseThrow().factor();
     double bow =
         pressed(portal(hinge("A"), hinge("D")).support(held), "B", "C")
             .inPlane()
@@ -209,8 +206,7 @@ class BucklingTest {
         Solver.of(column().support(Support.fixed("foot")).build())
             .solve(LoadCase.of("pull", new Load.AtNode("top", Wrench.force(0, 0.1, 1))));
     assertEquals(Optional.empty(), Buckling.of(pulled).inPlane());
-    assertEquals(
-        "Buckling under pull: no beam is compressed", Buckling.of(pulled).toString());
+    assertEquals("Buckling under pull: no beam is compressed", Buckling.of(pulled).toString());
   }
 
   @ParameterizedTest

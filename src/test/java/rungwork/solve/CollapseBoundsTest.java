@@ -34,8 +34,8 @@ import rungwork.section.Section;
  * The collapse load against both bounds, each by linear programming: the largest load in
  * equilibrium with forces that no beam refuses, which the pushover meets; and a load that does the
  * work of a way to collapse. The second programme has many equal ways, and the simplex method stops
- * short of the least on some: what it finds is still a bound from above. That the pushover's own way
- * to collapse meets its load, the pushover itself makes sure of.
+ * short of the least on some: what it finds is still a bound from above. That the pushover's own
+ * way to collapse meets its load, the pushover itself makes sure of.
  */
 class CollapseBoundsTest {
   /** The pushover keeps to its surfaces within 1e-9 a step, the simplex method to 1e-6. */
