@@ -30,13 +30,6 @@ import java.util.stream.Stream;
  */
 public record KernelSpec(String name, String displayName, Class<?> main) {
   private static final String FILE = "kernel.json";
-
-  /**
-   * The collector that gives up when nearly all time goes into collecting: a cell that fills the
-   * memory bit by bit then fails within seconds instead of minutes.
-   */
-  private static final String COLLECTOR = "-XX:+UseParallelGC";
-
   private static final String JAVA =
       Path.of(System.getProperty("java.home"), "bin", "java").toString();
   private static final List<String> LOGOS =
@@ -176,10 +169,7 @@ public record KernelSpec(String name, String displayName, Class<?> main) {
 
   private List<String> program(Path library, List<String> jars) {
     return List.of(
-        COLLECTOR,
-        "-cp",
-        ClassPath.joined(jars.stream().map(library::resolve).toList()),
-        main.getName());
+        "-cp", ClassPath.joined(jars.stream().map(library::resolve).toList()), main.getName());
   }
 
   private static List<String> rehearsing(List<String> program) {

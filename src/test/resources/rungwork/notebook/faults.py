@@ -79,18 +79,6 @@ class Faults(unittest.TestCase):
             'class Bad { static int x = Integer.parseInt("?"); }\nBad.x', "ExceptionInInitializerError"
         )
 
-    def test_a_list_that_fills_the_memory_bit_by_bit_fails_by_name(self):
-        self.tearDown()
-        small = dict(os.environ, JDK_JAVA_OPTIONS="-Xmx200m")
-        self.manager, self.client = start_new_kernel(kernel_name="rungwork", env=small)
-        self.run_cell("int kept = 41;")
-        reply, _ = self.run_cell(
-            "var list = new java.util.ArrayList<int[]>(); while (true) list.add(new int[100]);", 90
-        )
-        self.assertEqual(("error", "OutOfMemoryError"), (reply["status"], reply["ename"]))
-        self.run_cell("list = null;")
-        self.survives()
-
     def test_a_library_that_cannot_be_stopped_ends_in_an_announced_restart_or_stops(self):
         request = self.start("java.util.stream.LongStream.range(0, Long.MAX_VALUE).map(Math::abs).sum()")
         time.sleep(1.5)
