@@ -26,13 +26,8 @@ enum Action {
     return place;
   }
 
-  /** How many motions of a node it works with. */
-  int motionsPerNode() {
-    return motions.length;
-  }
-
-  /** The {@code index}-th of its motions, 0 to 5. */
-  int motion(int index) {
-    return motions[index];
+  /** The motions of a node that it works with. */
+  int[] motions() {
+    return motions.clone();
   }
 }

@@ -28,7 +28,7 @@ final class BandFactor {
   private final int size;
   private final int band;
   private final double[] columns;
-  private final double[] diagonal;
+  private double[] diagonal;
   private int freeAt;
 
   /**
@@ -41,7 +41,7 @@ final class BandFactor {
     size = matrix.size();
     band = matrix.band();
     columns = matrix.columns();
-    diagonal = new double[size];
+    diagonal = matrix.diagonal();
   }
 
   /** The matrix, to be filled anew before each factorisation. */
@@ -55,9 +55,7 @@ final class BandFactor {
    * @return whether every motion is resisted
    */
   boolean factorise() {
-    for (int j = 0; j < size; j++) {
-      diagonal[j] = columns[j * (band + 1)];
-    }
+    diagonal = matrix.diagonal();
     return factorise(diagonal, UNRESISTED);
   }
 

@@ -43,6 +43,15 @@ final class BandMatrix {
     }
   }
 
+  /** The diagonal entries, row by row. */
+  double[] diagonal() {
+    double[] diagonal = new double[size];
+    for (int j = 0; j < size; j++) {
+      diagonal[j] = columns[j * (band + 1)];
+    }
+    return diagonal;
+  }
+
   /** The largest sum of a row's entries without their signs, once every diagonal entry is 1. */
   double scaledNorm() {
     double[] sums = new double[size];

@@ -56,10 +56,10 @@
  * rungwork.solve.SelfWeight}; {@link rungwork.solve.SecondOrder}, {@link rungwork.solve.Buckling}
  * with {@link rungwork.solve.CriticalLoad}; inside, {@code Action}, {@code Member} with {@code
  * Joint} and {@code Condensation}, {@code Structure}, {@code Loading} with {@code Span} and {@code
- * Term}, {@code Equations} with {@code BandFactor} and {@code Mechanism}, {@code Solution} with
- * {@code Motions}, {@code Deflection}; {@code StabilityFunctions} and {@code Across} on {@code
- * Stumpff}, {@code SecondOrderLimits}; {@code CriticalCount} and {@code BuckledShape} on a {@code
- * Cutting}.
+ * Term}, {@code Equations} over {@code Assembly} and {@code BandFactor} and {@code Mechanism},
+ * {@code Solution} with {@code Motions}, {@code Deflection}; {@code StabilityFunctions} and {@code
+ * Across} on {@code Stumpff}, {@code SecondOrderLimits}; {@code CriticalCount} and {@code
+ * BuckledShape} on a {@code Cutting}.
  *
  * <p>Sources: slope deflection and direct stiffness as in any text on matrix analysis of
  * structures; Timoshenko and Gere, Theory of Elastic Stability (1961, from memory); the count of
