@@ -7,30 +7,44 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
 
-/** A flat frame as data: nodes, beams and supports in one plane. Immutable; knows no solving. */
+/**
+ * A frame as data: nodes, beams and supports in one plane, or, where it is so begun, leaving that
+ * plane. Immutable; knows no solving.
+ */
 public final class Frame {
   /** Nodes farther than this from the frame's plane are refused [m]: a tenth of a millimetre. */
   static final double FLATNESS = 1e-4;
 
+  /** A beam that runs this close to the frame's normal has no y [1]: a thousandth of its length. */
+  private static final double UPRIGHT = 1e-3;
+
   private final Plane plane;
+  private final boolean mayRise;
   private final Map<String, Node> nodes;
   private final Map<String, Beam> beams;
   private final List<Support> supports;
+  private final boolean flat;
 
   private Frame(Builder builder) {
     plane = builder.plane;
+    mayRise = builder.mayRise;
     nodes = new LinkedHashMap<>(builder.nodes);
     beams = new LinkedHashMap<>(builder.beams);
     supports = List.copyOf(builder.supports);
     refuseEmpty();
     refuseUnknownNodes();
-    nodes.values().forEach(this::refuseOffPlane);
+    if (!mayRise) {
+      nodes.values().forEach(this::refuseOffPlane);
+      beams.values().forEach(this::refuseArms);
+    }
     beams.values().forEach(this::refuseCoupled);
-    beams.values().forEach(this::refuseArms);
     refuseCoincident();
+    beams.values().forEach(this::refuseUpright);
+    flat = !mayRise || liesFlat();
   }
 
   /**
@@ -40,7 +54,28 @@ public final class Frame {
    * @return a builder; {@link Builder#build()} checks all
    */
   public static Builder in(Plane plane) {
-    return new Builder(plane);
+    return new Builder(plane, false);
+  }
+
+  /**
+   * Starts a frame whose nodes and rigid arms may leave the plane, as a rail does at a kick-up. The
+   * plane still says how sections lie: a beam's y is square to its normal. Sections are held to
+   * what a flat frame asks of them.
+   *
+   * @param plane the plane that most of it lies in
+   * @return a builder; {@link Builder#build()} checks all
+   */
+  public static Builder rising(Plane plane) {
+    return new Builder(plane, true);
+  }
+
+  /**
+   * A builder with nothing in it yet for a frame of the same kind in the same plane.
+   *
+   * @return the builder
+   */
+  public Builder anew() {
+    return new Builder(plane, mayRise);
   }
 
   /**
@@ -50,6 +85,15 @@ public final class Frame {
    */
   public Plane plane() {
     return plane;
+  }
+
+  /**
+   * Whether all of it lies in its plane, so that frame action and grillage action are independent.
+   *
+   * @return false where a node or an arm leaves the plane
+   */
+  public boolean isFlat() {
+    return flat;
   }
 
   /**
@@ -140,7 +184,7 @@ public final class Frame {
    * @return the frame on them
    */
   public Frame on(List<Support> others) {
-    Builder builder = in(plane);
+    Builder builder = anew();
     nodes.values().forEach(builder::node);
     beams.values().forEach(builder::beam);
     others.forEach(builder::support);
@@ -154,7 +198,7 @@ public final class Frame {
    * @return the changed frame
    */
   public Frame with(UnaryOperator<Beam> change) {
-    Builder builder = in(plane);
+    Builder builder = anew();
     nodes.values().forEach(builder::node);
     beams.values().forEach(beam -> builder.beam(change.apply(beam)));
     supports.forEach(builder::support);
@@ -188,11 +232,37 @@ public final class Frame {
   }
 
   private void refuseOffPlane(Node node) {
-    double level = plane.toFrame(nodes.values().iterator().next().at())[2];
-    double off = plane.toFrame(node.at())[2] - level;
+    double off = offPlane(node);
     if (Math.abs(off) > FLATNESS) {
       throw new ModelException(
           "node " + node.name() + " lies " + Scale.MM.show(off) + " out of the frame's plane");
+    }
+  }
+
+  private double offPlane(Node node) {
+    double level = plane.toFrame(nodes.values().iterator().next().at())[2];
+    return plane.toFrame(node.at())[2] - level;
+  }
+
+  private double offPlane(End.Arm arm) {
+    return plane.toFrame(arm.x(), arm.y(), arm.z())[2];
+  }
+
+  private boolean liesFlat() {
+    return nodes.values().stream().allMatch(node -> Math.abs(offPlane(node)) <= FLATNESS)
+        && beams.values().stream()
+            .flatMap(beam -> Stream.of(beam.atStart().arm(), beam.atEnd().arm()))
+            .allMatch(arm -> Math.abs(offPlane(arm)) <= FLATNESS);
+  }
+
+  private void refuseUpright(Beam beam) {
+    Point from = startOf(beam);
+    Point to = endOf(beam);
+    double[] run = plane.toFrame(to.x() - from.x(), to.y() - from.y(), to.z() - from.z());
+    if (Math.hypot(run[0], run[1]) < UPRIGHT * Math.abs(run[2])) {
+      throw new ModelException(
+          "beam %s runs along the normal of the frame's plane, so that nothing says how its section lies; let it lean, or choose another plane"
+              .formatted(beam.name()));
     }
   }
 
@@ -211,7 +281,7 @@ public final class Frame {
   }
 
   private void refuseArm(Beam beam, End.Arm arm, String node) {
-    double off = plane.toFrame(arm.x(), arm.y(), arm.z())[2];
+    double off = offPlane(arm);
     if (Math.abs(off) > FLATNESS) {
       throw new ModelException(
           "the rigid arm of beam %s at node %s leaves the frame's plane by %s; it would turn pulling into bending out of the plane, which a flat frame cannot follow; keep the arm in the plane"
@@ -239,12 +309,14 @@ public final class Frame {
   /** Collects the parts of a frame. */
   public static final class Builder {
     private final Plane plane;
+    private final boolean mayRise;
     private final Map<String, Node> nodes = new LinkedHashMap<>();
     private final Map<String, Beam> beams = new LinkedHashMap<>();
     private final List<Support> supports = new ArrayList<>();
 
-    private Builder(Plane plane) {
+    private Builder(Plane plane, boolean mayRise) {
       this.plane = plane;
+      this.mayRise = mayRise;
     }
 
     /**

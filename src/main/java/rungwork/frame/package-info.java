@@ -1,5 +1,5 @@
 /**
- * The flat frame as data, and the conventions for axes and signs.
+ * The frame as data, and the conventions for axes and signs.
  *
  * <pre>
  *  vehicle axes (ISO 8855)                 a beam's own axes, frame seen along its normal n
@@ -33,6 +33,10 @@
  * <p><b>Two actions.</b> Frame action (N, Vy, Mz) and grillage action (Vz, My, T) are independent
  * in first order when every section is symmetric about the frame's plane; a section that is not is
  * refused.
+ *
+ * <p><b>Out of the plane.</b> A frame begun by {@link rungwork.frame.Frame#rising} may leave its
+ * plane, as rails do at a kick-up; then both actions are one. A beam's y stays square to the
+ * frame's normal, its z leans with the beam.
  *
  * <p>Everything here is given in vehicle axes and SI units. Reading order: {@link
  * rungwork.frame.Point}, {@link rungwork.frame.Wrench}, {@link rungwork.frame.Plane}, {@link

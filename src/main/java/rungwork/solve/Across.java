@@ -14,16 +14,14 @@ package rungwork.solve;
  */
 enum Across {
   /** In the plane: v, θz, Vy, Mz. */
-  IN_PLANE(Action.FRAME, 1, 2),
+  IN_PLANE(1, 2),
   /** Out of the plane: w, θy, Vz, My. */
-  OUT_OF_PLANE(Action.GRILLAGE, -1, 4);
+  OUT_OF_PLANE(-1, 4);
 
-  private final Action action;
   private final int sign;
   private final int firstDeformation;
 
-  Across(Action action, int sign, int firstDeformation) {
-    this.action = action;
+  Across(int sign, int firstDeformation) {
     this.sign = sign;
     this.firstDeformation = firstDeformation;
   }
@@ -60,7 +58,7 @@ enum Across {
 
   /** EI and GA. */
   StabilityFunctions.Bending bending(Member member) {
-    return member.rigidity().bending(action);
+    return member.rigidity().bending(this);
   }
 
   /** Takes deflection, turn and moment out of a state. */

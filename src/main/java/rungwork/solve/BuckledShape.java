@@ -111,8 +111,12 @@ final class BuckledShape {
     return cutting;
   }
 
-  /** EI of a beam in the plane of the action, shear strain left out [N·m²]. */
+  /** The larger EI of a beam among those that an action bends, shear strain left out [N·m²]. */
   double rigidity(int beam, Action action) {
-    return structure.members().get(beam * cutting.pieces()).rigidity().bending(action).rigidity();
+    Member member = structure.members().get(beam * cutting.pieces());
+    return action.across().stream()
+        .mapToDouble(across -> across.bending(member).rigidity())
+        .max()
+        .orElseThrow();
   }
 }

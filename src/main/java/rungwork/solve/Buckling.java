@@ -1,8 +1,10 @@
 package rungwork.solve;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import rungwork.fault.ModelException;
 
 /**
@@ -64,16 +66,18 @@ public final class Buckling {
   }
 
   /**
-   * The lowest critical load with the frame buckling in its plane.
+   * The lowest critical load with the frame buckling in its plane; of a frame that is not flat, the
+   * lowest of all.
    *
    * @return empty where no beam is compressed
    */
   public Optional<CriticalLoad> inPlane() {
-    return lowest(Action.FRAME);
+    return lowest(flatOr(Action.FRAME));
   }
 
   /**
-   * The lowest critical load with the frame buckling out of its plane.
+   * The lowest critical load with the frame buckling out of its plane; of a frame that is not flat,
+   * the lowest of all.
    *
    * @return empty where no beam is compressed
    * @throws ModelException when a compressed beam's shear centre lies off its centroid: it would
@@ -81,7 +85,23 @@ public final class Buckling {
    */
   public Optional<CriticalLoad> outOfPlane() {
     SecondOrderLimits.refuseEccentric(response.structure(), response.normalForces(1));
-    return lowest(Action.GRILLAGE);
+    return lowest(flatOr(Action.GRILLAGE));
+  }
+
+  /**
+   * The lowest critical load of all.
+   *
+   * @return empty where no beam is compressed
+   * @throws ModelException as {@link #outOfPlane()}
+   */
+  public Optional<CriticalLoad> lowest() {
+    return Stream.of(inPlane(), outOfPlane())
+        .flatMap(Optional::stream)
+        .min(Comparator.comparingDouble(CriticalLoad::factor));
+  }
+
+  private Action flatOr(Action action) {
+    return structure.frame().isFlat() ? action : Action.COUPLED;
   }
 
   private Optional<CriticalLoad> lowest(Action action) {
@@ -106,10 +126,17 @@ public final class Buckling {
    */
   private double clamped(int index, Action action) {
     Member member = structure.members().get(index);
-    StabilityFunctions.Bending bending = member.rigidity().bending(action);
+    return action.across().stream()
+        .mapToDouble(across -> clamped(member, across) / -normalForces[index])
+        .min()
+        .orElseThrow();
+  }
+
+  private static double clamped(Member member, Across across) {
+    StabilityFunctions.Bending bending = across.bending(member);
     double wave = 2 * Math.PI / member.length();
     double bent = wave * wave * bending.rigidity();
-    return bent / (1 + bent * bending.give()) / -normalForces[index];
+    return bent / (1 + bent * bending.give());
   }
 
   private CriticalLoad search(Action action, double above) {

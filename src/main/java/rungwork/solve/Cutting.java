@@ -25,7 +25,7 @@ final class Cutting {
   Cutting(Frame whole, int pieces) {
     this.whole = whole;
     this.pieces = pieces;
-    Frame.Builder builder = Frame.in(whole.plane());
+    Frame.Builder builder = whole.anew();
     whole.nodes().forEach(builder::node);
     whole.beams().forEach(beam -> cut(builder, beam));
     whole.supports().forEach(builder::support);

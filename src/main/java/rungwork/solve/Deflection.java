@@ -34,8 +34,10 @@ final class Deflection {
     double turnX = start[3] + by[Span.TURN_X];
     double alongY = start[1] + start[5] * x + by[Span.V];
     double alongZ = start[2] - start[4] * x + by[Span.W];
-    double[] move = member.toFrame(start[0] + by[Span.U], alongY, alongZ - member.offset() * turnX);
-    double[] turn = member.toFrame(turnX, start[4] + by[Span.TURN_Y], start[5] + by[Span.TURN_Z]);
+    double[] move =
+        member.axes().toFrame(start[0] + by[Span.U], alongY, alongZ - member.offset() * turnX);
+    double[] turn =
+        member.axes().toFrame(turnX, start[4] + by[Span.TURN_Y], start[5] + by[Span.TURN_Z]);
     return new double[] {move[0], move[1], move[2], turn[0], turn[1], turn[2]};
   }
 }

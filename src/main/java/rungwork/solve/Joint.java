@@ -114,7 +114,7 @@ record Joint(Release force, int atEnd, double stiffness, double[] byDeformation,
 
   /** Whether it gives way to a bending moment of the action. */
   boolean bends(Action action) {
-    return force
-        == (action == Action.FRAME ? Release.IN_PLANE_BENDING : Release.OUT_OF_PLANE_BENDING);
+    return force == Release.IN_PLANE_BENDING && action != Action.GRILLAGE
+        || force == Release.OUT_OF_PLANE_BENDING && action != Action.FRAME;
   }
 }

@@ -98,7 +98,7 @@ final class Loading {
     double from = fraction(index, load.from());
     double[] wrench = plane.toFrame(load.wrench());
     count(wrench);
-    spans[index] = spans[index].plus(new Term(from, 0, member(index).toOwn(wrench)));
+    spans[index] = spans[index].plus(new Term(from, 0, member(index).axes().ofLoad(wrench)));
   }
 
   private void add(Load.AlongPart load) {
@@ -113,7 +113,7 @@ final class Loading {
     double[][] loads = new double[2][];
     for (int i = 0; i < 2; i++) {
       double[] w = plane.toFrame(Wrench.force(ends[i].wx(), ends[i].wy(), ends[i].wz()));
-      loads[i] = member.toOwn(w);
+      loads[i] = member.axes().ofLoad(w);
       for (double force : w) {
         size += Math.abs(force) * (to - from) * member.length() / 2;
       }

@@ -2,9 +2,7 @@ package rungwork.solve;
 
 import java.util.function.UnaryOperator;
 import rungwork.frame.Beam;
-import rungwork.frame.End;
 import rungwork.frame.Frame;
-import rungwork.frame.Point;
 import rungwork.material.Elasticity;
 import rungwork.section.Properties;
 
@@ -34,11 +32,8 @@ final class Member {
 
   private final Beam beam;
   private final double length;
-  private final double cosine;
-  private final double sine;
-  private final double[][] arms;
+  private final BeamAxes axes;
   private final Rigidity rigidity;
-  private final double offset;
   private final double normalForce;
   private final double[][] compatibility;
   private final double[][] chords;
@@ -52,15 +47,9 @@ final class Member {
    */
   Member(Frame frame, Beam beam) {
     this.beam = beam;
-    Point from = frame.startOf(beam);
-    Point to = frame.endOf(beam);
-    double[] run = frame.plane().toFrame(to.x() - from.x(), to.y() - from.y(), to.z() - from.z());
-    length = Math.hypot(run[0], run[1]);
-    cosine = run[0] / length;
-    sine = run[1] / length;
-    arms = new double[][] {arm(frame, beam.atStart().arm()), arm(frame, beam.atEnd().arm())};
+    axes = BeamAxes.of(frame, beam);
+    length = axes.length();
     rigidity = Rigidity.of(beam);
-    offset = beam.section().properties().shearCentreY();
     normalForce = 0;
     compatibility = byMotions(this::deformations, DEFORMATIONS);
     chords = byMotions(this::chords, 2);
@@ -70,11 +59,8 @@ final class Member {
   private Member(Member unloaded, double normalForce) {
     beam = unloaded.beam;
     length = unloaded.length;
-    cosine = unloaded.cosine;
-    sine = unloaded.sine;
-    arms = unloaded.arms;
+    axes = unloaded.axes;
     rigidity = unloaded.rigidity;
-    offset = unloaded.offset;
     this.normalForce = normalForce;
     compatibility = unloaded.compatibility;
     chords = unloaded.chords;
@@ -91,10 +77,6 @@ final class Member {
     return new Member(this, force);
   }
 
-  private static double[] arm(Frame frame, End.Arm arm) {
-    return frame.plane().toFrame(arm.x(), arm.y(), arm.z());
-  }
-
   Beam beam() {
     return beam;
   }
@@ -106,7 +88,7 @@ final class Member {
 
   /** Distance of the line of shear centres from the node line along y [m]. */
   double offset() {
-    return offset;
+    return axes.offset();
   }
 
   /** The normal force that acts across it in second order; zero in first order [N]. */
@@ -140,8 +122,10 @@ final class Member {
    * action.
    */
   int criticalLoadsBelow(Action action) {
-    StabilityFunctions.Bending bending = rigidity.bending(action);
-    int clamped = StabilityFunctions.of(bending, length, normalForce).clampedModes();
+    int clamped = 0;
+    for (Across across : action.across()) {
+      clamped += StabilityFunctions.of(across.bending(this), length, normalForce).clampedModes();
+    }
     return clamped + condensation.negatives(action);
   }
 
@@ -169,7 +153,7 @@ final class Member {
     for (int motion = 0; motion < MOTIONS; motion++) {
       double[] unit = new double[MOTIONS];
       unit[motion] = 1;
-      double[] values = of.apply(toLocal(unit));
+      double[] values = of.apply(axes.toOwn(unit));
       for (int i = 0; i < rows; i++) {
         result[i][motion] = values[i];
       }
@@ -193,44 +177,9 @@ final class Member {
     };
   }
 
-  /** Turns the 12 motions of the nodes from frame axes into its ends', in its own axes. */
-  double[] toLocal(double[] nodes) {
-    double[] local = new double[MOTIONS];
-    for (int i = 0; i < MOTIONS; i += 6) {
-      double[] arm = arms[i / 6];
-      double alongP = nodes[i] - arm[1] * nodes[i + 5];
-      double alongQ = nodes[i + 1] + arm[0] * nodes[i + 5];
-      double alongN = nodes[i + 2] + arm[1] * nodes[i + 3] - arm[0] * nodes[i + 4];
-      double turnX = cosine * nodes[i + 3] + sine * nodes[i + 4];
-      local[i] = cosine * alongP + sine * alongQ;
-      local[i + 1] = -sine * alongP + cosine * alongQ;
-      local[i + 2] = alongN + offset * turnX;
-      local[i + 3] = turnX;
-      local[i + 4] = -sine * nodes[i + 3] + cosine * nodes[i + 4];
-      local[i + 5] = nodes[i + 5];
-    }
-    return local;
-  }
-
-  /** Turns what is done to its ends, 12 forces in its own axes, into the nodes', in frame axes. */
-  double[] toFrame(double[] ends) {
-    double[] nodes = new double[MOTIONS];
-    for (int i = 0; i < MOTIONS; i += 6) {
-      double[] arm = arms[i / 6];
-      double torque = ends[i + 3] + offset * ends[i + 2];
-      nodes[i] = cosine * ends[i] - sine * ends[i + 1];
-      nodes[i + 1] = sine * ends[i] + cosine * ends[i + 1];
-      nodes[i + 2] = ends[i + 2];
-      nodes[i + 3] = cosine * torque - sine * ends[i + 4] + arm[1] * nodes[i + 2];
-      nodes[i + 4] = sine * torque + cosine * ends[i + 4] - arm[0] * nodes[i + 2];
-      nodes[i + 5] = ends[i + 5] + arm[0] * nodes[i + 1] - arm[1] * nodes[i];
-    }
-    return nodes;
-  }
-
-  /** Turns a vector from the member's axes into frame axes. */
-  double[] toFrame(double x, double y, double z) {
-    return new double[] {cosine * x - sine * y, sine * x + cosine * y, z};
+  /** How it lies in the frame. */
+  BeamAxes axes() {
+    return axes;
   }
 
   /**
@@ -262,23 +211,6 @@ final class Member {
         sum[i][j] += factor * left[i] * right[j];
       }
     }
-  }
-
-  /**
-   * Forces and moments in the member's own axes.
-   *
-   * @param load forces along p, q, n and moments about them, on the line of centroids
-   * @return forces along x, y, z, the torque about the line of shear centres, moments about y, z
-   */
-  double[] toOwn(double[] load) {
-    return new double[] {
-      cosine * load[0] + sine * load[1],
-      -sine * load[0] + cosine * load[1],
-      load[2],
-      cosine * load[3] + sine * load[4] - offset * load[2],
-      -sine * load[3] + cosine * load[4],
-      load[5]
-    };
   }
 
   /**
@@ -380,9 +312,9 @@ final class Member {
       double bendingY,
       double shearingY,
       double shearingZ) {
-    /** Bending about z in plane action, about y in grillage action. */
-    StabilityFunctions.Bending bending(Action action) {
-      return action == Action.FRAME
+    /** Bending in the plane of the member's x and y, or of its x and z. */
+    StabilityFunctions.Bending bending(Across across) {
+      return across == Across.IN_PLANE
           ? new StabilityFunctions.Bending(bendingZ, 1 / shearingY)
           : new StabilityFunctions.Bending(bendingY, 1 / shearingZ);
     }

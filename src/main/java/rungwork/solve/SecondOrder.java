@@ -1,9 +1,6 @@
 package rungwork.solve;
 
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
-import java.util.stream.Stream;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
 import rungwork.fault.SolveException;
@@ -78,7 +75,7 @@ public final class SecondOrder {
     Response linear = first.solve(loadCase);
     Structure structure = new Structure(frame, frame.supports());
     List<Equations> actions =
-        Stream.of(Action.values()).map(action -> new Equations(structure, action)).toList();
+        structure.actions().stream().map(action -> new Equations(structure, action)).toList();
     double[] forces = linear.normalForces(1);
     for (int turn = 0; turn < MOST_TURNS; turn++) {
       SecondOrderLimits.refuseUnfit(structure, forces);
@@ -98,7 +95,7 @@ public final class SecondOrder {
 
   private static Response turn(Structure loaded, List<Equations> actions, Response linear) {
     for (int i = 0; i < actions.size(); i++) {
-      Action action = Action.values()[i];
+      Action action = loaded.actions().get(i);
       int below =
           loaded.members().stream().mapToInt(member -> member.criticalLoadsBelow(action)).sum();
       if (below + actions.get(i).refactorise(loaded) > 0) {
@@ -116,10 +113,8 @@ public final class SecondOrder {
   }
 
   private static String critical(Response linear) {
-    Buckling buckling = Buckling.of(linear);
-    return Stream.of(buckling.inPlane(), buckling.outOfPlane())
-        .flatMap(Optional::stream)
-        .min(Comparator.comparingDouble(CriticalLoad::factor))
+    return Buckling.of(linear)
+        .lowest()
         .map(
             lowest ->
                 "the load is %s times the critical one, at which the frame buckles %s"

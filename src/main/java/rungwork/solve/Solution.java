@@ -132,7 +132,7 @@ final class Solution {
     for (int i = 0; i < nodes.length; i++) {
       nodes[i] = motions.get(places[i]);
     }
-    double[] start = Arrays.copyOf(structure.members().get(index).toLocal(nodes), 6);
+    double[] start = Arrays.copyOf(structure.members().get(index).axes().toOwn(nodes), 6);
     double[] opened = loading.openingsAtStart(index, nodalDeformations(index));
     for (int i = 0; i < 6; i++) {
       // A joint's opening is the beam's motion against its node, a hinge's turn the node's.
@@ -149,7 +149,7 @@ final class Solution {
     }
     for (int index = 0; index < structure.members().size(); index++) {
       Member member = structure.members().get(index);
-      double[] taken = member.toFrame(endForces(index));
+      double[] taken = member.axes().toNodes(endForces(index));
       int[] places = structure.places(index);
       for (int i = 0; i < taken.length; i++) {
         rest[places[i]] -= taken[i];

@@ -3,7 +3,6 @@ package rungwork.solve;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Stream;
 import rungwork.fault.ModelException;
 import rungwork.fault.SolveException;
 import rungwork.frame.Frame;
@@ -22,11 +21,12 @@ public final class Solver {
 
   private Solver(Structure structure) {
     this.structure = structure;
-    actions = Stream.of(Action.values()).map(action -> new Equations(structure, action)).toList();
+    actions = structure.actions().stream().map(action -> new Equations(structure, action)).toList();
   }
 
   /**
-   * Prepares a frame: assembles and factorises plane action and grillage action.
+   * Prepares a frame: assembles and factorises plane action and grillage action, or both coupled
+   * where the frame is not flat.
    *
    * @param frame the frame on its supports
    * @return a solver for it

@@ -84,6 +84,11 @@ final class Structure {
     return frame;
   }
 
+  /** The actions that its motions fall into. */
+  List<Action> actions() {
+    return Action.of(frame);
+  }
+
   List<Node> nodes() {
     return nodes;
   }

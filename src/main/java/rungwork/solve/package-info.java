@@ -1,12 +1,12 @@
 /**
- * The engine: what a flat frame does under its loads, and how a vehicle that nothing holds answers
- * them.
+ * The engine: what a frame does under its loads, and how a vehicle that nothing holds answers them.
  *
  * <p><b>Method.</b> Direct stiffness, linear elastic, first order unless said otherwise. A node has
  * six motions, of which frame action takes three (along p, q and about n) and grillage action the
- * other three; a family of elements is nothing but the list of its motions. A member is known by
- * six deformations that no rigid motion causes, and by its stiffness against them: K = Bᵀ k B. One
- * factorisation L D Lᵀ of each action serves all load cases.
+ * other three; a frame that leaves its plane takes all six at once, coupled. A family of elements
+ * is nothing but the list of its motions. A member is known by six deformations that no rigid
+ * motion causes, and by its stiffness against them: K = Bᵀ k B. One factorisation L D Lᵀ of each
+ * action serves all load cases.
  *
  * <pre>
  *        start                          end
@@ -54,12 +54,12 @@
  * rungwork.solve.InertiaBalance} with {@link rungwork.solve.AppliedWrench} and {@link
  * rungwork.solve.RigidAcceleration}, {@link rungwork.solve.Carriers}, {@link
  * rungwork.solve.SelfWeight}; {@link rungwork.solve.SecondOrder}, {@link rungwork.solve.Buckling}
- * with {@link rungwork.solve.CriticalLoad}; inside, {@code Action}, {@code Member} with {@code
- * Joint} and {@code Condensation}, {@code Structure}, {@code Loading} with {@code Span} and {@code
- * Term}, {@code Equations} over {@code Assembly} and {@code BandFactor} and {@code Mechanism},
- * {@code Solution} with {@code Motions}, {@code Deflection}; {@code StabilityFunctions} and {@code
- * Across} on {@code Stumpff}, {@code SecondOrderLimits}; {@code CriticalCount} and {@code
- * BuckledShape} on a {@code Cutting}.
+ * with {@link rungwork.solve.CriticalLoad}; inside, {@code Action}, {@code Member} on {@code
+ * BeamAxes} with {@code Joint} and {@code Condensation}, {@code Structure}, {@code Loading} with
+ * {@code Span} and {@code Term}, {@code Equations} over {@code Assembly} and {@code BandFactor} and
+ * {@code Mechanism}, {@code Solution} with {@code Motions}, {@code Deflection}; {@code
+ * StabilityFunctions} and {@code Across} on {@code Stumpff}, {@code SecondOrderLimits}; {@code
+ * CriticalCount} and {@code BuckledShape} on a {@code Cutting}.
  *
  * <p>Sources: slope deflection and direct stiffness as in any text on matrix analysis of
  * structures; Timoshenko and Gere, Theory of Elastic Stability (1961, from memory); the count of

@@ -1,6 +1,7 @@
 package rungwork.frame;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
@@ -79,7 +80,9 @@ class FrameTest {
         new Stocks(210e9, 81e9).outOfPlane(new Stocks.Shape(4e-4, 7e-8, 4e-7, 1e-9), 0.024);
     assertRefused(
         "beam cross cannot be used: its shear centre lies 24.0 mm out of the frame's plane; bending"
-            + " would twist it, which a flat frame cannot follow; turn it by a quarter so that its axis of symmetry lies in the plane, as a channel's does with its web upright, or box it",
+            + " would twist it, which a flat frame cannot follow; turn it by a quarter so that its"
+            + " axis of symmetry lies in the plane, as a channel's does with its web upright, or"
+            + " box it",
         () ->
             two()
                 .node("C", new Point(1, 1, 0.3))
@@ -99,7 +102,8 @@ class FrameTest {
         () -> joined(End.released(Release.NORMAL_FORCE), End.released(Release.NORMAL_FORCE)));
     assertRefused(
         "beam rail has so much in-plane shear force and in-plane bending moment released that"
-            + " nothing holds it; let go of two of the four at most, and of one shear force at most",
+            + " nothing holds it; let go of two of the four at most, and of one shear force at"
+            + " most",
         () ->
             joined(
                 End.released(Release.IN_PLANE_BENDING, Release.IN_PLANE_SHEAR),
@@ -155,6 +159,24 @@ class FrameTest {
     assertRefused(
         "beam rail is 0 mm long: its ends at nodes A and B are at the same place",
         () -> frame.with(beam -> beam.joined(End.RIGID.armed(1, 0, 0), End.RIGID)));
+  }
+
+  @Test
+  void a_rising_frame_leaves_its_plane_but_has_no_beam_along_the_normal() {
+    End arm = End.RIGID.armed(0, 0, 0.03);
+    Frame frame =
+        Frame.rising(Plane.PLAN)
+            .node("A", new Point(0, 0, 0.3))
+            .node("B", new Point(1, 0, 0.4))
+            .beam(joined(End.RIGID, arm))
+            .build();
+    assertEquals(0.43, frame.endOf(frame.beam("rail")).z(), 1e-12);
+    assertFalse(frame.isFlat());
+    assertFalse(frame.on(List.of()).with(beam -> beam).isFlat());
+    assertRefused(
+        "beam rail runs along the normal of the frame's plane, so that nothing says how its"
+            + " section lies; let it lean, or choose another plane",
+        () -> frame.with(beam -> beam.joined(End.RIGID, End.RIGID.armed(-1, 0, 0.5))));
   }
 
   @Test
@@ -293,7 +315,8 @@ class FrameTest {
         "moment of inertia about y -2.000 kg·m² is below zero",
         () -> new Mass.Inertia(1, -2, 1, 0, 0, 0));
     assertRefused(
-        "amplification 2.500 of mass motor is outside 1 (rigid) to 2 (a spring under a sudden load)",
+        "amplification 2.500 of mass motor is outside 1 (rigid) to 2 (a spring under a sudden"
+            + " load)",
         () -> new Mass("motor", 3, origin, Mass.Inertia.NONE, List.of("A"), 2.5));
   }
 

@@ -9,7 +9,6 @@ import org.apache.commons.math3.linear.LUDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 import rungwork.frame.Beam;
 import rungwork.frame.Frame;
-import rungwork.frame.Point;
 import rungwork.frame.Release;
 import rungwork.frame.Support;
 import rungwork.section.Properties;
@@ -56,17 +55,10 @@ final class GeometricStiffness {
   private void add(Beam beam, double normalForce) {
     join(beam, beam.start(), beam.name() + " 0", 0);
     join(beam, beam.end(), beam.name() + " " + pieces, 1);
-    Point from = frame.startOf(beam);
-    Point to = frame.endOf(beam);
     double length = frame.length(beam);
-    double[] x = {
-      (to.x() - from.x()) / length, (to.y() - from.y()) / length, (to.z() - from.z()) / length
-    };
-    double[] z = frame.plane().toVehicle(0, 0, 1);
-    double[] y = {z[1] * x[2] - z[2] * x[1], z[2] * x[0] - z[0] * x[2], z[0] * x[1] - z[1] * x[0]};
     RealMatrix turn = new Array2DRowRealMatrix(12, 12);
     for (int i = 0; i < 12; i += 3) {
-      turn.setSubMatrix(new double[][] {x, y, z}, i, i);
+      turn.setSubMatrix(Lifted.axes(frame, beam), i, i);
     }
     double piece = length / pieces;
     RealMatrix elastic = turn.transpose().multiply(elastic(beam, piece)).multiply(turn);
@@ -81,15 +73,7 @@ final class GeometricStiffness {
   /** Springs between a node and a beam's end: stiff, soft or none for each internal force. */
   private void join(Beam beam, String node, String end, int atEnd) {
     var joint = atEnd == 0 ? beam.atStart() : beam.atEnd();
-    Point from = frame.startOf(beam);
-    Point to = frame.endOf(beam);
-    double length = frame.length(beam);
-    double[] x = {
-      (to.x() - from.x()) / length, (to.y() - from.y()) / length, (to.z() - from.z()) / length
-    };
-    double[] z = frame.plane().toVehicle(0, 0, 1);
-    double[] y = {z[1] * x[2] - z[2] * x[1], z[2] * x[0] - z[0] * x[2], z[0] * x[1] - z[1] * x[0]};
-    double[][] axes = {x, y, z};
+    double[][] axes = Lifted.axes(frame, beam);
     for (Release force : Release.values()) {
       double spring =
           joint.released().contains(force) ? 0 : joint.springs().getOrDefault(force, STIFF);

@@ -117,6 +117,33 @@ class PushoverTest {
     assertEquals(MP, pushover.collapseFactor(), 1e-6);
   }
 
+  /** The same portal, level and tilted: only its place in space differs. */
+  @Test
+  void a_frame_tilted_in_space_collapses_at_the_load_of_the_level_one() {
+    assertEquals(portal(0).collapseFactor(), portal(0.7).collapseFactor(), 1e-6);
+    assertEquals(portal(0).firstHingeFactor(), portal(0.7).firstHingeFactor(), 1e-6);
+  }
+
+  private static Pushover portal(double tilt) {
+    double c = Math.cos(tilt);
+    double s = Math.sin(tilt);
+    double[][] places = {{0, 0}, {1, 0}, {1, 0.6}, {1, 1.2}, {0, 1.2}};
+    Frame.Builder portal = Frame.rising(Plane.PLAN);
+    for (int i = 0; i < places.length; i++) {
+      portal.node("n" + i, new Point(c * places[i][0], places[i][1], s * places[i][0]));
+      if (i > 0) {
+        portal.beam(Beam.rigid("b" + i, "n" + (i - 1), "n" + i, STOCK));
+      }
+    }
+    portal.support(Support.fixed("n0")).support(Support.fixed("n4"));
+    Wrench across = Wrench.force(-s, 0, c);
+    Wrench along = Wrench.force(-c, 0, -s);
+    return push(
+        portal,
+        new Load.AtNode("n1", Wrench.force(0, 1, 0).plus(across.times(0.4))),
+        new Load.AtNode("n2", along.plus(across.times(0.3))));
+  }
+
   @Test
   void a_load_that_bends_nothing_is_refused() {
     SolveException refusal =

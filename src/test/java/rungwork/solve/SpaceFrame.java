@@ -278,14 +278,8 @@ final class SpaceFrame {
 
   /** Turns vehicle components of a force and a moment into the beam's. */
   private RealMatrix axes(Beam beam) {
-    Point a = frame.startOf(beam);
-    Point b = frame.endOf(beam);
-    double length = a.distance(b);
-    double[] x = {(b.x() - a.x()) / length, (b.y() - a.y()) / length, (b.z() - a.z()) / length};
-    double[] z = frame.plane().toVehicle(0, 0, 1);
-    double[] y = {z[1] * x[2] - z[2] * x[1], z[2] * x[0] - z[0] * x[2], z[0] * x[1] - z[1] * x[0]};
     RealMatrix axes = new Array2DRowRealMatrix(6, 6);
-    RealMatrix turn = new Array2DRowRealMatrix(new double[][] {x, y, z});
+    RealMatrix turn = new Array2DRowRealMatrix(Lifted.axes(frame, beam));
     axes.setSubMatrix(turn.getData(), 0, 0);
     axes.setSubMatrix(turn.getData(), 3, 3);
     return axes;

@@ -1,6 +1,8 @@
 package rungwork.solve;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -129,5 +131,24 @@ class SpaceFrameTest {
     Frame stiff = random.frame().with(beam -> beam.released(Set.of(), Set.of()));
     Frame frame = random.jointed(stiff);
     assertAgree(frame, random.all(frame).loads());
+  }
+
+  @ParameterizedTest
+  @ValueSource(longs = {91, 92, 93, 94, 95, 96, 97, 98, 99, 100})
+  void a_frame_that_leaves_its_plane_agrees_with_all_of_that(long seed) {
+    RandomFrames random = new RandomFrames(seed);
+    Frame stiff = random.frame().with(beam -> beam.released(Set.of(), Set.of()));
+    Frame risen = Lifted.armed(new Lifted(seed, random.jointed(stiff)).by(0.25), 0.06);
+    assertFalse(risen.isFlat());
+    assertAgree(risen, random.all(risen).loads());
+  }
+
+  @Test
+  void a_frame_that_may_rise_and_does_not_is_flat() {
+    Frame flat = new RandomFrames(7).frame();
+    Frame level = new Lifted(7, flat).by(0);
+    assertTrue(level.isFlat());
+    assertTrue(flat.isFlat());
+    assertFalse(Lifted.armed(level, 0.06).isFlat());
   }
 }
