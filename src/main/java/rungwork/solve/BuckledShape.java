@@ -1,22 +1,14 @@
 package rungwork.solve;
 
-import java.util.Arrays;
 import java.util.stream.IntStream;
-import rungwork.frame.Beam;
-import rungwork.frame.Freedom;
-import rungwork.frame.Plane;
 
 /** How a frame looks when it buckles: the motions of its nodes and of the cuts of its beams. */
 final class BuckledShape {
   /** Change of the normal force by which its work is told from the stiffness [1]. */
   private static final double SMALL = 1e-4;
 
-  /** A place this close to the largest motion counts as moving as much: rounding [1]. */
-  private static final double AS_MUCH = 1 - 1e-6;
-
-  private final Cutting cutting;
   private final Structure structure;
-  private final double[] motions;
+  private final MovedShape shape;
 
   /**
    * A shape.
@@ -26,51 +18,13 @@ final class BuckledShape {
    * @param motions of all nodes of the pieces; their largest move becomes 1
    */
   BuckledShape(Cutting cutting, Structure structure, double[] motions) {
-    this.cutting = cutting;
     this.structure = structure;
-    this.motions = motions.clone();
-    double largest = Math.abs(motions[largestMove()]);
-    Arrays.setAll(this.motions, i -> motions[i] / largest);
+    shape = new MovedShape(cutting, structure, motions);
   }
 
-  private int largestMove() {
-    int largest = 0;
-    for (int i = 0; i < motions.length; i++) {
-      if (i % 6 < 3 && Math.abs(motions[i]) * AS_MUCH > Math.abs(motions[largest])) {
-        largest = i;
-      }
-    }
-    return largest;
-  }
-
-  /** Where it moves most and along which axis, in the user's names. */
-  String words() {
-    int most = largestMove();
-    Freedom freedom = structure.frame().plane().motions().get(most % 6);
-    return place(most / 6) + " " + freedom.motion() + " most";
-  }
-
-  private String place(int node) {
-    int own = cutting.whole().nodes().size();
-    if (node < own) {
-      return "node " + structure.nodes().get(node).name();
-    }
-    return "the middle of beam "
-        + cutting.whole().beams().get((node - own) / (cutting.pieces() - 1)).name();
-  }
-
-  /** How a node or cut moves, in vehicle axes. */
-  Displacement at(String node) {
-    int first = 6 * structure.node(node);
-    Plane plane = structure.frame().plane();
-    double[] u = plane.toVehicle(motions[first], motions[first + 1], motions[first + 2]);
-    double[] r = plane.toVehicle(motions[first + 3], motions[first + 4], motions[first + 5]);
-    return new Displacement(u[0], u[1], u[2], r[0], r[1], r[2]);
-  }
-
-  /** How the middle of a beam moves. */
-  Displacement middle(Beam beam) {
-    return at(cutting.node(beam, cutting.pieces() / 2));
+  /** How it looks. */
+  MovedShape moves() {
+    return shape;
   }
 
   /**
@@ -79,11 +33,15 @@ final class BuckledShape {
    * force by ½∫w′²dx.
    */
   double work(int beam) {
-    return IntStream.range(beam * cutting.pieces(), (beam + 1) * cutting.pieces())
+    return IntStream.range(beam * pieces(), (beam + 1) * pieces())
             .mapToDouble(
                 piece -> -(energy(piece, 1 + SMALL) - energy(piece, 1 - SMALL)) / (2 * SMALL))
             .sum()
-        / structure.members().get(beam * cutting.pieces()).length();
+        / structure.members().get(beam * pieces()).length();
+  }
+
+  private int pieces() {
+    return shape.cutting().pieces();
   }
 
   private double energy(int piece, double factor) {
@@ -93,7 +51,7 @@ final class BuckledShape {
     double sum = 0;
     for (int i = 0; i < places.length; i++) {
       for (int j = 0; j < places.length; j++) {
-        sum += motions[places[i]] * k[i][j] * motions[places[j]];
+        sum += shape.motion(places[i]) * k[i][j] * shape.motion(places[j]);
       }
     }
     return sum / 2;
@@ -101,19 +59,14 @@ final class BuckledShape {
 
   /** The largest compression in a beam at the critical load; zero without any [N]. */
   double compression(int beam) {
-    return IntStream.range(beam * cutting.pieces(), (beam + 1) * cutting.pieces())
+    return IntStream.range(beam * pieces(), (beam + 1) * pieces())
         .mapToDouble(piece -> -structure.members().get(piece).normalForce())
         .reduce(0, Math::max);
   }
 
-  /** The frame that buckles. */
-  Cutting cutting() {
-    return cutting;
-  }
-
   /** The larger EI of a beam among those that an action bends, shear strain left out [N·m²]. */
   double rigidity(int beam, Action action) {
-    Member member = structure.members().get(beam * cutting.pieces());
+    Member member = structure.members().get(beam * pieces());
     return action.across().stream()
         .mapToDouble(across -> across.bending(member).rigidity())
         .max()

@@ -110,14 +110,26 @@ final class Condensation {
       loads[step] = dot(joint.byDeformation(), f) + dot(joint.byLoad(), atEnd);
       subtract(f, loads[step] / resistances[step], columns[step]);
     }
-    double[] openings = new double[6];
+    return openings(d, loads)[0];
+  }
+
+  /**
+   * How far the joints open when nothing acts between the ends.
+   *
+   * @param deformations as the nodes move
+   * @return at the start and at the end, an opening for each internal force: N, Vy, Vz, T, My, Mz
+   */
+  double[][] openings(double[] deformations) {
+    return openings(deformations.clone(), new double[columns.length]);
+  }
+
+  private double[][] openings(double[] d, double[] loads) {
+    double[][] openings = new double[2][6];
     for (int step = columns.length - 1; step >= 0; step--) {
       Joint joint = joints.get(step);
       double opening = (dot(columns[step], d) + loads[step]) / resistances[step];
       subtract(d, opening, joint.byDeformation());
-      if (joint.atEnd() == 0) {
-        openings[joint.internalForce()] = opening;
-      }
+      openings[joint.atEnd()][joint.internalForce()] = opening;
     }
     return openings;
   }

@@ -26,7 +26,7 @@ public final class CriticalLoad {
     this.factor = factor;
     this.action = action;
     this.shape = shape;
-    beams = shape.cutting().whole().beams();
+    beams = shape.moves().cutting().whole().beams();
     works = IntStream.range(0, beams.size()).mapToDouble(shape::work).toArray();
     mostWork = IntStream.range(0, beams.size()).mapToDouble(i -> works[i]).max().orElse(0);
   }
@@ -47,7 +47,7 @@ public final class CriticalLoad {
    * @return its motion in vehicle axes
    */
   public Displacement shape(String node) {
-    return shape.at(shape.cutting().whole().node(node).name());
+    return shape.moves().at(shape.moves().cutting().whole().node(node).name());
   }
 
   /**
@@ -57,7 +57,7 @@ public final class CriticalLoad {
    * @return its motion in vehicle axes, to the scale of {@link #shape}
    */
   public Displacement middle(String beam) {
-    return shape.middle(shape.cutting().whole().beam(beam));
+    return shape.moves().middle(shape.moves().cutting().whole().beam(beam));
   }
 
   /**
@@ -90,7 +90,7 @@ public final class CriticalLoad {
   }
 
   private int index(String beam) {
-    return beams.indexOf(shape.cutting().whole().beam(beam));
+    return beams.indexOf(shape.moves().cutting().whole().beam(beam));
   }
 
   /**
@@ -99,7 +99,7 @@ public final class CriticalLoad {
    * @return for example {@code in the frame's plane, node B moving along x most}
    */
   public String motion() {
-    return action.place() + ", " + shape.words();
+    return action.place() + ", " + shape.moves().words();
   }
 
   @Override

@@ -59,6 +59,17 @@ public final class InertiaBalance {
   }
 
   /**
+   * The beams of a frame as masses, each a slender uniform bar carried by its end nodes: ρAL at its
+   * middle, ρAL³/12 about every axis across it, nothing about its own.
+   *
+   * @param frame the frame
+   * @return a mass for each beam, named after it
+   */
+  public static List<Mass> ownMasses(Frame frame) {
+    return new SelfWeight(frame).masses();
+  }
+
+  /**
    * All masses together.
    *
    * @return their sum [kg]

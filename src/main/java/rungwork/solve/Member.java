@@ -183,6 +183,21 @@ final class Member {
   }
 
   /**
+   * How its own ends move when its nodes do and nothing acts between them: in its own axes, without
+   * what its joints open.
+   */
+  double[] ownEnds(double[] nodes) {
+    double[] ends = axes.toOwn(nodes);
+    double[][] openings = condensation.openings(deformations(ends));
+    for (int force = 0; force < 6; force++) {
+      boolean turns = force > Span.T - Span.N;
+      ends[force] += turns ? -openings[0][force] : openings[0][force];
+      ends[6 + force] -= openings[1][force];
+    }
+    return ends;
+  }
+
+  /**
    * Stiffness that its nodes feel, 12 × 12 in frame axes: Bᵀ k B, and N·L for each turn of the
    * chord.
    */

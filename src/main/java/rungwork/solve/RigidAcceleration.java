@@ -42,6 +42,18 @@ public record RigidAcceleration(
   }
 
   /**
+   * The inertia of a frame's own beams as loads along them: each piece of a beam pushes by its own
+   * acceleration, which varies linearly along the beam when the frame turns. For {@link #STANDING}
+   * these are the weights.
+   *
+   * @param frame the frame that accelerates so
+   * @return a load along each beam
+   */
+  public List<Load> alongBeams(Frame frame) {
+    return new SelfWeight(frame).loads(this);
+  }
+
+  /**
    * The same motion, told by another point.
    *
    * @param place the other point

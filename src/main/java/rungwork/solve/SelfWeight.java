@@ -12,7 +12,7 @@ import rungwork.frame.Point;
  * The mass of a frame's own beams, each as a slender uniform bar: ρAL at its middle, ρAL³/12 about
  * every axis across it, nothing about its own.
  */
-public final class SelfWeight {
+final class SelfWeight {
   private final Frame frame;
 
   /**
@@ -20,7 +20,7 @@ public final class SelfWeight {
    *
    * @param frame the frame
    */
-  public SelfWeight(Frame frame) {
+  SelfWeight(Frame frame) {
     this.frame = frame;
   }
 
@@ -29,7 +29,7 @@ public final class SelfWeight {
    *
    * @return a mass for each beam, named after it
    */
-  public List<Mass> masses() {
+  List<Mass> masses() {
     return frame.beams().stream().map(this::mass).toList();
   }
 
@@ -40,7 +40,7 @@ public final class SelfWeight {
    * @param acceleration how the frame accelerates; {@link RigidAcceleration#STANDING} for weights
    * @return a load along each beam
    */
-  public List<Load> loads(RigidAcceleration acceleration) {
+  List<Load> loads(RigidAcceleration acceleration) {
     List<Load> loads = new ArrayList<>();
     for (Beam beam : frame.beams()) {
       Load.PerMetre first = inertia(beam, acceleration.at(frame.startOf(beam)));

@@ -48,6 +48,11 @@
  * moves under a load that grows no more. Small motions, no hardening, hinges at nodes, shear forces
  * left out; a collapse whose loads do not do just the work that its hinges take is refused.
  *
+ * <p><b>Vibration.</b> {@link rungwork.solve.Vibration} gives natural frequencies and shapes of a
+ * frame with its masses, held or floating: consistent mass, all motions together, because a mass
+ * that stands off the plane couples the two actions; the slowest shapes by subspace iteration, and
+ * a count that none was missed.
+ *
  * <p>Signs as in {@link rungwork.frame}. Reading order: {@link rungwork.solve.Solver}, {@link
  * rungwork.solve.Response}, {@link rungwork.solve.Displacement}, {@link
  * rungwork.solve.InternalForces}, {@link rungwork.solve.BeamForces}; {@link
@@ -59,7 +64,8 @@
  * {@code Span} and {@code Term}, {@code Equations} over {@code Assembly} and {@code BandFactor} and
  * {@code Mechanism}, {@code Solution} with {@code Motions}, {@code Deflection}; {@code
  * StabilityFunctions} and {@code Across} on {@code Stumpff}, {@code SecondOrderLimits}; {@code
- * CriticalCount} and {@code BuckledShape} on a {@code Cutting}.
+ * CriticalCount} and {@code BuckledShape} on a {@code Cutting}; {@code MovingMasses} of {@code
+ * BeamMass} and {@code ItemMass} under {@code Subspace}.
  *
  * <p>Sources: slope deflection and direct stiffness as in any text on matrix analysis of
  * structures; Timoshenko and Gere, Theory of Elastic Stability (1961, from memory); the count of

@@ -86,7 +86,7 @@ public record Balance(
     for (Mass mass : carried) {
       loads.addAll(share(acceleration.inertia(mass), mass.at(), sharing.carriers(mass, ladder)));
     }
-    loads.addAll(ladder.selfWeight().loads(acceleration));
+    loads.addAll(ladder.inertia(acceleration));
     return new LoadCase(
         event.name() + sharing.suffix(), event.source(), event.assumptions(), loads);
   }

@@ -12,13 +12,15 @@ import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
 import rungwork.frame.Beam;
 import rungwork.frame.Frame;
+import rungwork.frame.Load;
 import rungwork.frame.Mass;
 import rungwork.frame.Node;
 import rungwork.frame.Point;
 import rungwork.frame.Stock;
 import rungwork.quantity.RotationalStiffness;
 import rungwork.section.Torsion;
-import rungwork.solve.SelfWeight;
+import rungwork.solve.InertiaBalance;
+import rungwork.solve.RigidAcceleration;
 
 /**
  * A two-rail ladder frame: rails, crossmembers at stations, and mounts. Immutable.
@@ -35,7 +37,8 @@ public final class Ladder {
   private final List<Mount> mounts;
   private final Ends warping;
   private final Layout layout;
-  private final SelfWeight selfWeight;
+  private final Frame welded;
+  private final List<Mass> ownMasses;
 
   Ladder(LadderBuilder from) {
     name = from.name;
@@ -45,7 +48,8 @@ public final class Ladder {
     mounts = List.copyOf(from.mounts);
     warping = from.warping;
     layout = new Layout(this);
-    selfWeight = new SelfWeight(layout.frame(Joints.RIGID));
+    welded = layout.frame(Joints.RIGID);
+    ownMasses = List.copyOf(InertiaBalance.ownMasses(welded));
   }
 
   /**
@@ -200,7 +204,7 @@ public final class Ladder {
    * @return one mass a piece, named after its beam
    */
   public List<Mass> masses() {
-    return selfWeight.masses();
+    return ownMasses;
   }
 
   /**
@@ -286,12 +290,13 @@ public final class Ladder {
   }
 
   /**
-   * The own mass of rails and crossmembers, as loads along them.
+   * The inertia of rails and crossmembers as loads along them.
    *
-   * @return the frame's own weight
+   * @param acceleration how the ladder accelerates
+   * @return a load along each beam
    */
-  SelfWeight selfWeight() {
-    return selfWeight;
+  List<Load> inertia(RigidAcceleration acceleration) {
+    return acceleration.alongBeams(welded);
   }
 
   /**

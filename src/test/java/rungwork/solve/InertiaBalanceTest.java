@@ -183,11 +183,11 @@ class InertiaBalanceTest {
   void beams_weigh_the_same_as_masses_and_as_line_loads(long seed) {
     double[] a = new Random(seed).doubles(6, -30, 30).toArray();
     RigidAcceleration motion = new RigidAcceleration(ORIGIN, a[0], a[1], a[2], a[3], a[4], a[5]);
-    SelfWeight own = new SelfWeight(LADDER);
-    Wrench asMasses = Totals.about(ORIGIN, LADDER, motion.loads(own.masses(), LADDER));
-    Wrench alongBeams = Totals.about(ORIGIN, LADDER, own.loads(motion));
+    List<Mass> own = InertiaBalance.ownMasses(LADDER);
+    Wrench asMasses = Totals.about(ORIGIN, LADDER, motion.loads(own, LADDER));
+    Wrench alongBeams = Totals.about(ORIGIN, LADDER, motion.alongBeams(LADDER));
     assertEquals(0, Totals.size(asMasses.plus(alongBeams.times(-1))), 1e-9);
-    double kilograms = own.masses().stream().mapToDouble(Mass::kilograms).sum();
+    double kilograms = own.stream().mapToDouble(Mass::kilograms).sum();
     assertEquals(7850 * 294e-6 * (6 * Ladders.BAY + 4 * Ladders.WIDTH), kilograms, 1e-9);
   }
 
@@ -202,7 +202,7 @@ class InertiaBalanceTest {
             .support(Support.fixed("root"))
             .build();
     RigidAcceleration turning = new RigidAcceleration(ORIGIN, 0, 0, 0, 0, 0, 20);
-    List<Load> loads = new SelfWeight(arm).loads(turning);
+    List<Load> loads = turning.alongBeams(arm);
     Response response = Solver.of(arm).solve(new LoadCase("turning", "test", List.of(), loads));
     double line = 7850 * 294e-6 * 20;
     assertEquals(-line * 1.5 * 1.5 * 1.5 / 3, response.forces("arm").at(0).mz(), 1e-9);

@@ -19,7 +19,6 @@ import rungwork.solve.AppliedWrench;
 import rungwork.solve.InertiaBalance;
 import rungwork.solve.Response;
 import rungwork.solve.RigidAcceleration;
-import rungwork.solve.SelfWeight;
 import rungwork.solve.Solver;
 import rungwork.solve.Stocks;
 
@@ -96,7 +95,7 @@ class BeamValidationTest {
     Frame rod = span(Set.of()).build();
     AppliedWrench blow =
         new AppliedWrench("blow", Wrench.force(0, 0, 6), new Point(0, 0, 0), List.of("A"));
-    List<Mass> own = new SelfWeight(rod).masses();
+    List<Mass> own = InertiaBalance.ownMasses(rod);
     RigidAcceleration motion = InertiaBalance.of(own, List.of(blow)).acceleration();
     double kilograms = own.get(0).kilograms();
     double still = motion.at(new Point(0, 0, 0)).az() / motion.alphaY();
