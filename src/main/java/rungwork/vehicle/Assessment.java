@@ -27,7 +27,6 @@ import rungwork.solve.Solver;
 public final class Assessment {
   private static final List<String> NOT_MADE =
       List.of(
-          "offset moment where a rail leaves the plane (kick-up)",
           "second-order effects of compression on the frame",
           "side, rear and roll-over impact",
           "collapse beyond first yield");

@@ -47,7 +47,7 @@ public record Balance(
    * @return the balance
    * @throws ModelException when the event has no force
    */
-  static Balance of(Event event, Vehicle vehicle, Ladder ladder) {
+  public static Balance of(Event event, Vehicle vehicle, Ladder ladder) {
     List<AppliedWrench> forces = event.scene().on(vehicle, ladder);
     if (forces.isEmpty()) {
       throw new ModelException(
@@ -76,8 +76,49 @@ public record Balance(
   LoadCase loadCase(Sharing sharing) {
     List<Load> loads = new ArrayList<>();
     if (event.kind() == Event.Kind.IMPACT) {
-      loads.addAll(of(Event.standing(), vehicle, ladder).loadCase(Sharing.ALL).loads());
+      loads.addAll(standing().loads());
     }
+    loads.addAll(ofEvent(sharing));
+    return new LoadCase(
+        event.name() + sharing.suffix(), event.source(), event.assumptions(), loads);
+  }
+
+  /**
+   * An impact as what stands from the beginning and what grows with the deceleration.
+   *
+   * @param standing the loads of the vehicle at rest, in balance
+   * @param impact what the event adds, in balance by itself and in proportion to its deceleration
+   */
+  public record Growth(LoadCase standing, LoadCase impact) {}
+
+  /**
+   * An impact taken apart, once for each way in which masses may be shared by their mounts.
+   *
+   * @return shared by all mounts, then all on the foremost and all on the rearmost
+   * @throws ModelException when the event is not an impact
+   */
+  public List<Growth> growing() {
+    if (event.kind() != Event.Kind.IMPACT) {
+      throw new ModelException(
+          "event " + event.name() + " is no impact; only an impact grows on top of standing");
+    }
+    LoadCase standing = standing();
+    return Sharing.of(event).stream()
+        .map(sharing -> new Growth(standing, impact(sharing)))
+        .toList();
+  }
+
+  private LoadCase standing() {
+    return of(Event.standing(), vehicle, ladder).loadCase(Sharing.ALL);
+  }
+
+  private LoadCase impact(Sharing sharing) {
+    return new LoadCase(
+        event.name() + sharing.suffix(), event.source(), event.assumptions(), ofEvent(sharing));
+  }
+
+  private List<Load> ofEvent(Sharing sharing) {
+    List<Load> loads = new ArrayList<>();
     for (AppliedWrench force : forces) {
       loads.addAll(share(force.wrench(), force.at(), force.carriers()));
     }
@@ -87,8 +128,7 @@ public record Balance(
       loads.addAll(share(acceleration.inertia(mass), mass.at(), sharing.carriers(mass, ladder)));
     }
     loads.addAll(ladder.inertia(acceleration));
-    return new LoadCase(
-        event.name() + sharing.suffix(), event.source(), event.assumptions(), loads);
+    return loads;
   }
 
   private static List<Mass> felt(Event event, Vehicle vehicle) {

@@ -4,14 +4,17 @@ import static rungwork.quantity.Quantities.si;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import javax.measure.Quantity;
 import javax.measure.quantity.Acceleration;
+import javax.measure.quantity.Length;
 import rungwork.check.DesignFactor;
 import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
 import rungwork.frame.Mass;
+import rungwork.frame.Point;
 import rungwork.frame.Wrench;
 import rungwork.solve.AppliedWrench;
 import rungwork.solve.InertiaBalance;
@@ -102,48 +105,59 @@ public record Event(String name, String source, List<String> assumptions, Kind k
      *
      * @param vehicle the vehicle with its frame's own masses
      * @param ladder its frame
-     * @param deceleration of the centre of the amplified masses [m/s²]
+     * @param push how hard and how high
      * @return one force, or one at each tip
      */
-    List<AppliedWrench> forces(Vehicle vehicle, Ladder ladder, double deceleration) {
+    List<AppliedWrench> forces(Vehicle vehicle, Ladder ladder, Push push) {
       List<Mass> masses = vehicle.masses().stream().map(Mass::amplified).toList();
-      double force = masses.stream().mapToDouble(Mass::kilograms).sum() * deceleration;
+      double force = masses.stream().mapToDouble(Mass::kilograms).sum() * push.deceleration;
+      Front front = new Front(ladder, push);
       return switch (this) {
-        case FULL_WIDTH -> bothTips(masses, ladder, force);
-        case LEFT_TIP -> List.of(at("left tip", ladder, force));
-        case RIGHT_TIP -> List.of(at("right tip", ladder, force));
-        case CENTRE -> List.of(at(ladder.crossmembers().get(0).name() + " middle", ladder, force));
+        case FULL_WIDTH -> bothTips(masses, front, force);
+        case LEFT_TIP -> List.of(front.at("left tip", force));
+        case RIGHT_TIP -> List.of(front.at("right tip", force));
+        case CENTRE -> List.of(front.at(ladder.crossmembers().get(0).name() + " middle", force));
       };
     }
 
     /**
      * With yaw accelerations l and r from the left and the right tip alone, s l + (1 − s) r = 0.
      */
-    private static List<AppliedWrench> bothTips(List<Mass> masses, Ladder ladder, double force) {
-      refuseUneven(ladder);
-      double left = yaw(masses, at("left tip", ladder, force));
-      double right = yaw(masses, at("right tip", ladder, force));
+    private static List<AppliedWrench> bothTips(List<Mass> masses, Front front, double force) {
+      refuseUneven(front.ladder);
+      double left = yaw(masses, front.at("left tip", force));
+      double right = yaw(masses, front.at("right tip", force));
       double share = right / (right - left);
       if (!(share >= 0 && share <= 1)) {
         throw new ModelException(
             "the centre of mass lies beside the rail tips of ladder "
-                + ladder.name()
+                + front.ladder.name()
                 + ": a full-width wall cannot stop it without yaw");
       }
       return List.of(
-          at("left tip", ladder, share * force), at("right tip", ladder, (1 - share) * force));
+          front.at("left tip", share * force), front.at("right tip", (1 - share) * force));
     }
 
     private static double yaw(List<Mass> masses, AppliedWrench force) {
       return InertiaBalance.of(masses, List.of(force)).acceleration().alphaZ();
     }
 
-    private static AppliedWrench at(String feature, Ladder ladder, double force) {
-      return new AppliedWrench(
-          "obstacle at " + feature,
-          Wrench.force(-force, 0, 0),
-          ladder.node(feature).at(),
-          List.of(feature));
+    /**
+     * How an obstacle pushes.
+     *
+     * @param deceleration of the centre of the amplified masses [m/s²]
+     * @param height of its force [m]; empty for that of the place that it meets
+     */
+    record Push(double deceleration, OptionalDouble height) {}
+
+    /** A ladder's front under a push. */
+    record Front(Ladder ladder, Push push) {
+      AppliedWrench at(String feature, double force) {
+        Point met = ladder.node(feature).at();
+        Point there = new Point(met.x(), met.y(), push.height.orElse(met.z()));
+        return new AppliedWrench(
+            "obstacle at " + feature, Wrench.force(-force, 0, 0), there, List.of(feature));
+      }
     }
 
     private static void refuseUneven(Ladder ladder) {
@@ -380,19 +394,44 @@ public record Event(String name, String source, List<String> assumptions, Kind k
    * @return the event
    */
   public static Event frontalImpact(Quantity<Acceleration> deceleration, Hit hit) {
+    return frontalImpact(deceleration, hit, OptionalDouble.empty());
+  }
+
+  /**
+   * The same where the obstacle's force acts at a height of its own. Above or below the rail tips
+   * it also bends them; above or below the centre of mass it pitches the vehicle.
+   *
+   * @param deceleration above zero
+   * @param hit where it hits
+   * @param height of the force above the ground, above zero
+   * @return the event
+   */
+  public static Event frontalImpact(
+      Quantity<Acceleration> deceleration, Hit hit, Quantity<Length> height) {
+    double z = Guard.positive("height of the impact", si("height", height), Scale.MM);
+    return frontalImpact(deceleration, hit, OptionalDouble.of(z));
+  }
+
+  private static Event frontalImpact(
+      Quantity<Acceleration> deceleration, Hit hit, OptionalDouble height) {
     double a = Guard.positive("frontal impact", si("frontal impact", deceleration), Scale.G);
+    String up = height.isEmpty() ? "" : ", " + Scale.MM.show(height.getAsDouble(), 3) + " up";
     return new Event(
-        "frontal impact, " + hit.words() + ", " + Scale.G.show(a, 2),
+        "frontal impact, " + hit.words() + up + ", " + Scale.G.show(a, 2),
         "deceleration stated by the user",
         List.of(
             "the force is the sum of all masses, those on springs and belts amplified, times the"
                 + " deceleration of their centre",
-            "the force is straight rearwards at the height of the rails; no friction at the wall",
+            "the force is straight rearwards at "
+                + (height.isEmpty()
+                    ? "the height of the rails where it meets them"
+                    : "the stated height")
+                + "; no friction at the wall",
             "the body is free to pitch and, unless both tips are held alike, to yaw; the tyres keep"
                 + " their standing loads",
             WHEELS_ON_MOUNTS),
         Kind.IMPACT,
-        (vehicle, ladder) -> hit.forces(vehicle, ladder, a));
+        (vehicle, ladder) -> hit.forces(vehicle, ladder, new Hit.Push(a, height)));
   }
 
   private static Event driving(String name, String source, String assumption, Scene scene) {

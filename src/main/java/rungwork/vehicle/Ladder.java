@@ -27,7 +27,8 @@ import rungwork.solve.RigidAcceleration;
  *
  * <p>Its features are named places: {@code left tip}, {@code right tip}, {@code left tail}, {@code
  * right tail}; for a crossmember named {@code front}: {@code front left}, {@code front middle},
- * {@code front right}; and every mount by its own name.
+ * {@code front right}; for a kick-up named {@code front}: {@code front kick-up left foot}, {@code
+ * front kick-up left head} and the same on the right; and every mount by its own name.
  */
 public final class Ladder {
   private final String name;
@@ -35,6 +36,7 @@ public final class Ladder {
   private final Map<Side, Rail> rails;
   private final List<Crossmember> crossmembers;
   private final List<Mount> mounts;
+  private final List<KickUp> kickUps;
   private final Ends warping;
   private final Layout layout;
   private final Frame welded;
@@ -46,10 +48,64 @@ public final class Ladder {
     rails = Map.copyOf(from.rails);
     crossmembers = List.copyOf(from.crossmembers);
     mounts = List.copyOf(from.mounts);
+    kickUps = List.copyOf(from.kickUps);
     warping = from.warping;
     layout = new Layout(this);
     welded = layout.frame(Joints.RIGID);
     ownMasses = List.copyOf(InertiaBalance.ownMasses(welded));
+  }
+
+  /**
+   * Where both rails rise, or drop, seen from the side: their line of centroids goes straight from
+   * the foot to the head and stays at the new height beyond it.
+   *
+   * <pre>
+   *                head o-----------   rise, may be below zero
+   *                    /
+   *     ------------- o foot
+   * </pre>
+   *
+   * @param name unique among the ladder's kick-ups, such as {@code front}
+   * @param foot x where the rails leave the height that they have on the foot's side [m]
+   * @param head x where they reach the new height, ahead of the foot or behind it [m]
+   * @param rise of the head above the foot [m]
+   */
+  public record KickUp(String name, double foot, double head, double rise) {
+    /** Refuses a kick-up that goes straight up. */
+    public KickUp {
+      name = Guard.name("kick-up", name);
+      Guard.finite("foot of kick-up " + name, foot);
+      Guard.finite("head of kick-up " + name, head);
+      Guard.finite("rise of kick-up " + name, rise);
+      if (Math.abs(head - foot) < Layout.SAME_PLACE) {
+        throw new ModelException(
+            "kick-up "
+                + name
+                + " has its foot and its head at x "
+                + Scale.MM.show(foot)
+                + ": the rails would go straight up; let them lie apart");
+      }
+    }
+
+    /** How much of the rise a station has [m]. */
+    double at(double x) {
+      return rise * Math.max(0, Math.min(1, (x - foot) / (head - foot)));
+    }
+
+    /** Its rear end [m]. */
+    double rear() {
+      return Math.min(foot, head);
+    }
+
+    /** Its front end [m]. */
+    double front() {
+      return Math.max(foot, head);
+    }
+
+    /** The feature at its foot or its head on a side. */
+    String feature(Side side, String end) {
+      return name + " kick-up " + side.word() + " " + end;
+    }
   }
 
   /**
@@ -72,12 +128,32 @@ public final class Ladder {
   }
 
   /**
-   * The height of the rails' centroid line, where the flat frame lies.
+   * The height of the rails' centroid line between kick-ups; without any, the flat frame lies
+   * there.
    *
    * @return z [m]
    */
   public double level() {
     return level;
+  }
+
+  /**
+   * The kick-ups from front to rear.
+   *
+   * @return the kick-ups; none where the rails are level
+   */
+  public List<KickUp> kickUps() {
+    return kickUps;
+  }
+
+  /**
+   * The height of the rails' centroid line at a station.
+   *
+   * @param x the station [m]
+   * @return z: the level and what each kick-up adds there [m]
+   */
+  public double heightAt(double x) {
+    return level + kickUps.stream().mapToDouble(one -> one.at(x)).sum();
   }
 
   /**
@@ -156,16 +232,27 @@ public final class Ladder {
   }
 
   /**
-   * The flat frame in plan, without supports. The left rail's beams run forward, the right rail's
-   * rearward and the crossmembers' from left to right, so a section's +y faces outwards on both
-   * rails and forward on crossmembers.
+   * The frame in plan, without supports: flat, or rising where the rails have kick-ups. The left
+   * rail's beams run forward, the right rail's rearward and the crossmembers' from left to right,
+   * so a section's +y faces outwards on both rails and forward on crossmembers.
    *
    * @param joints what is assumed of the joints between crossmembers and rails
    * @return the frame
    */
   public Frame frame(Joints joints) {
+    return frame(joints, Ends.FREE);
+  }
+
+  /**
+   * The same with what the joints do to the warping of open sections.
+   *
+   * @param joints what is assumed of the joints between crossmembers and rails
+   * @param ends one of the {@link Ends#cases() cases} of {@link #warping()}
+   * @return the frame
+   */
+  public Frame frame(Joints joints, Ends ends) {
     joints.released().keySet().forEach(this::crossmember);
-    return layout.frame(joints);
+    return layout.frame(joints, ends);
   }
 
   /**
@@ -299,6 +386,12 @@ public final class Ladder {
     return acceleration.alongBeams(welded);
   }
 
+  private String kickUpWords() {
+    return kickUps.stream()
+        .map(one -> "kick-up " + one.name() + " of " + Scale.MM.show(one.rise()) + ", ")
+        .reduce("", String::concat);
+  }
+
   /**
    * How features become nodes and members beams.
    *
@@ -321,6 +414,7 @@ public final class Ladder {
         + "), "
         + mounts.size()
         + " mounts, "
+        + kickUpWords()
         + Scale.KG.show(mass());
   }
 }

@@ -22,6 +22,7 @@ public final class LadderBuilder {
   final Map<Side, Rail> rails = new EnumMap<>(Side.class);
   final List<Crossmember> crossmembers = new ArrayList<>();
   final List<Mount> mounts = new ArrayList<>();
+  final List<Ladder.KickUp> kickUps = new ArrayList<>();
   Ends warping = Ends.UNKNOWN;
   double level = Double.NaN;
 
@@ -37,11 +38,12 @@ public final class LadderBuilder {
     }
     crossmembers.addAll(like.crossmembers());
     mounts.addAll(like.mounts());
+    kickUps.addAll(like.kickUps());
     warping = like.statedWarping();
   }
 
   /**
-   * Says how high the rails' centroid line is.
+   * Says how high the rails' centroid line is; with kick-ups, between their feet.
    *
    * @param height above the ground, above zero
    * @return this builder
@@ -66,6 +68,24 @@ public final class LadderBuilder {
     double tail = si("rear end of the rails", rear);
     Rail.Reach reach = new Rail.Reach(tail, half, stock);
     return rails(new Rail(si("front end of the rails", front), half, List.of(reach)));
+  }
+
+  /**
+   * Lets both rails rise, or drop, from a foot to a head; beyond the head they stay at the new
+   * height. Crossmembers and rail tips there rise with them.
+   *
+   * @param kickUp its name, such as {@code front}
+   * @param foot x of its foot
+   * @param head x of its head, ahead of the foot or behind it
+   * @param rise of the head above the foot; below zero for a drop
+   * @return this builder
+   */
+  public LadderBuilder kickUp(
+      String kickUp, Quantity<Length> foot, Quantity<Length> head, Quantity<Length> rise) {
+    double from = si("foot of kick-up " + kickUp, foot);
+    double to = si("head of kick-up " + kickUp, head);
+    kickUps.add(new Ladder.KickUp(kickUp, from, to, si("rise of kick-up " + kickUp, rise)));
+    return this;
   }
 
   /**
@@ -157,6 +177,13 @@ public final class LadderBuilder {
       refuseSameStation(i);
     }
     mounts.forEach(this::refuseMisplaced);
+    kickUps.sort(Comparator.comparingDouble(kickUp -> -kickUp.front()));
+    for (int i = 0; i < kickUps.size(); i++) {
+      refuseOffRails("the foot of kick-up " + kickUps.get(i).name(), kickUps.get(i).foot());
+      refuseOffRails("the head of kick-up " + kickUps.get(i).name(), kickUps.get(i).head());
+      refuseOverlap(i);
+    }
+    kickUps.forEach(this::refuseUnderground);
     return new Ladder(this);
   }
 
@@ -247,6 +274,40 @@ public final class LadderBuilder {
               + crossmembers.get(index).name()
               + " both sit at x "
               + Scale.MM.show(crossmembers.get(index).x()));
+    }
+  }
+
+  private void refuseOverlap(int index) {
+    if (index == 0) {
+      return;
+    }
+    Ladder.KickUp ahead = kickUps.get(index - 1);
+    Ladder.KickUp behind = kickUps.get(index);
+    if (behind.front() > ahead.rear()) {
+      throw new ModelException(
+          "kick-up "
+              + behind.name()
+              + " reaches forward to x "
+              + Scale.MM.show(behind.front())
+              + ", into kick-up "
+              + ahead.name()
+              + ", which reaches back to x "
+              + Scale.MM.show(ahead.rear())
+              + "; let one end where the next begins");
+    }
+  }
+
+  private void refuseUnderground(Ladder.KickUp kickUp) {
+    double head = level + kickUps.stream().mapToDouble(one -> one.at(kickUp.head())).sum();
+    if (head <= 0) {
+      throw new ModelException(
+          "kick-up "
+              + kickUp.name()
+              + " brings the rails to z "
+              + Scale.MM.show(head)
+              + " at x "
+              + Scale.MM.show(kickUp.head())
+              + "; they must stay above the ground");
     }
   }
 

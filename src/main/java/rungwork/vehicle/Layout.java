@@ -76,7 +76,8 @@ final class Layout {
 
   /** The frame with what the ends of its bays do to the warping of open sections. */
   Frame frame(Joints joints, Ends warping) {
-    Frame.Builder frame = Frame.in(Plane.PLAN);
+    Frame.Builder frame =
+        ladder.kickUps().isEmpty() ? Frame.in(Plane.PLAN) : Frame.rising(Plane.PLAN);
     places.forEach(frame::node);
     for (Side side : Side.values()) {
       List<String> nodes = railNodes.get(side);
@@ -158,13 +159,17 @@ final class Layout {
     for (int i = 0; i < rail.reaches().size() - 1; i++) {
       layOnRail(side, Ladder.railPart(side) + " point " + (i + 1), rail.reaches().get(i).x());
     }
+    for (Ladder.KickUp kickUp : ladder.kickUps()) {
+      layOnRail(side, kickUp.feature(side, "foot"), kickUp.foot());
+      layOnRail(side, kickUp.feature(side, "head"), kickUp.head());
+    }
     ladder.mounts().stream()
         .filter(mount -> mount.member().equals(Ladder.railPart(side)))
         .forEach(mount -> layOnRail(side, mount.name(), mount.at().x()));
   }
 
   private void layOnRail(Side side, String feature, double x) {
-    Point place = new Point(x, ladder.rail(side).yAt(x), ladder.level());
+    Point place = new Point(x, ladder.rail(side).yAt(x), ladder.heightAt(x));
     lay(railNodes.get(side), feature, place);
   }
 
@@ -182,7 +187,7 @@ final class Layout {
   }
 
   private void layAcross(Crossmember crossmember, String feature, double y) {
-    Point place = new Point(crossmember.x(), y, ladder.level());
+    Point place = new Point(crossmember.x(), y, ladder.heightAt(crossmember.x()));
     lay(crossmemberNodes.get(crossmember.name()), feature, place);
   }
 

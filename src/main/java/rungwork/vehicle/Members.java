@@ -126,10 +126,18 @@ final class Members {
     Point after = place(nodes.get(node + 1));
     Stock ahead = ladder.rail(side).stockAheadOf(here.x());
     Stock behind = ladder.rail(side).stockAheadOf(after.x());
-    double turn =
-        Math.atan2(here.y() - before.y(), before.x() - here.x())
-            - Math.atan2(after.y() - here.y(), here.x() - after.x());
-    return !ahead.equals(behind) || Math.abs(turn) > STRAIGHT;
+    return !ahead.equals(behind) || turn(before, here, after) > STRAIGHT;
+  }
+
+  /** The larger of the turns that a rail takes at a node in plan and seen from the side [rad]. */
+  private static double turn(Point before, Point here, Point after) {
+    double ahead = before.x() - here.x();
+    double behind = here.x() - after.x();
+    double inPlan =
+        Math.atan2(here.y() - before.y(), ahead) - Math.atan2(after.y() - here.y(), behind);
+    double fromTheSide =
+        Math.atan2(here.z() - before.z(), ahead) - Math.atan2(after.z() - here.z(), behind);
+    return Math.max(Math.abs(inPlan), Math.abs(fromTheSide));
   }
 
   /** Welds at every node, a crossmember's middle included, but not at a rail's free end. */

@@ -13,6 +13,20 @@
  *   right tail                                              right tip
  * </pre>
  *
+ * <p>Seen from the side the rails are level or have kick-ups:
+ *
+ * <pre>
+ *   tail                                             head o------------o tip     R --> <-- wall
+ *     o------------------------------------------------- /             ^ rise
+ *                                                      foot            v
+ * </pre>
+ *
+ * <p>The wall's force R passes the low rail at the height of the high one: R times the rise bends
+ * the foot, and on the slope R pushes along the rail and across it at once. A frame with kick-ups
+ * is therefore solved with all six motions of a node coupled, each rail under its own share, and
+ * the six forces at a cut are along and square to the rail as it leans there. Crossmembers stand at
+ * the height of the rails.
+ *
  * <p>A {@link rungwork.vehicle.Ladder} is two rails, crossmembers at stations, and mounts on rigid
  * arms; its features are named places that become nodes of a flat frame in plan. A {@link
  * rungwork.vehicle.Vehicle} is masses, wheels and seats, each carried by features. An {@link
@@ -28,8 +42,8 @@
  * <p><b>Joints</b> between crossmembers and rails are run rigid and released; see {@link
  * rungwork.vehicle.Joints} for which releases leave a ladder standing.
  *
- * <p><b>Left out:</b> suspension links (see the room {@code loadpath}), kick-ups, the bending of
- * springs, aerodynamic forces, tyre forces that change during an impact, friction at the wall.
+ * <p><b>Left out:</b> suspension links (see the room {@code loadpath}), the bending of springs,
+ * aerodynamic forces, tyre forces that change during an impact, friction at the wall.
  *
  * <p>Axes as in {@link rungwork.frame}: x forward, y to the left, z up, origin on the ground under
  * the middle of the front axle; a station behind the front axle has a negative x. The left rail's

@@ -27,7 +27,7 @@ import rungwork.section.Properties;
  * cantilever, integrated from the complementary energy of the six internal forces; nothing is split
  * into actions, nothing is looked up in a stiffness table.
  */
-final class SpaceFrame {
+public final class SpaceFrame {
   private static final double[] GAUSS = {0.5 - Math.sqrt(0.15), 0.5, 0.5 + Math.sqrt(0.15)};
   private static final double[] WEIGHT = {5.0 / 18, 8.0 / 18, 5.0 / 18};
 
@@ -36,7 +36,13 @@ final class SpaceFrame {
   private final Map<String, Integer> index = new HashMap<>();
   private final double[] motions;
 
-  SpaceFrame(Frame frame, List<? extends Load> loads) {
+  /**
+   * Solves.
+   *
+   * @param frame the frame on its supports
+   * @param loads loads of any kind
+   */
+  public SpaceFrame(Frame frame, List<? extends Load> loads) {
     this.frame = frame;
     this.loads = loads;
     frame.nodes().forEach(node -> index.put(node.name(), index.size()));
@@ -347,8 +353,13 @@ final class SpaceFrame {
     return Arrays.copyOfRange(motions, first, first + 6);
   }
 
-  /** N, Vy, Vz, T, My, Mz at the end of a beam. */
-  double[] forcesAtEnd(Beam beam) {
+  /**
+   * Internal forces at the end of a beam.
+   *
+   * @param beam one of the frame's
+   * @return N, Vy, Vz, T, My, Mz
+   */
+  public double[] forcesAtEnd(Beam beam) {
     RealMatrix end = stiffness(beam);
     double[] byStart = startCarry(beam).transpose().operate(motion(beam.start()));
     double[] moved = endCarry(beam).transpose().operate(motion(beam.end()));

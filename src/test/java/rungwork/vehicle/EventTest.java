@@ -8,6 +8,7 @@ import static rungwork.quantity.Quantities.kg;
 import static rungwork.quantity.Quantities.mm;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import rungwork.check.DesignFactor;
 import rungwork.fault.ModelException;
@@ -15,6 +16,8 @@ import rungwork.frame.Wrench;
 import rungwork.solve.AppliedWrench;
 
 class EventTest {
+  private static final Event.Hit.Push HUNDRED = new Event.Hit.Push(100, OptionalDouble.empty());
+
   private static final double G = 9.80665;
 
   @Test
@@ -154,13 +157,13 @@ class EventTest {
     message(
         "the rail tips of ladder stagger are at x 450.0 mm and 400.0 mm: a full-width wall meets"
             + " one of them alone; ask for that tip",
-        () -> Event.Hit.FULL_WIDTH.forces(Curlew.vehicle(), ladder, 100));
+        () -> Event.Hit.FULL_WIDTH.forces(Curlew.vehicle(), ladder, HUNDRED));
     Vehicle beside =
         Curlew.parts().mass("block", kg(6000), Curlew.at(-1000, 480, 380), "middle left").build();
     message(
         "the centre of mass lies beside the rail tips of ladder Curlew: a full-width wall cannot"
             + " stop it without yaw",
-        () -> Event.Hit.FULL_WIDTH.forces(beside, Curlew.ladder(), 100));
+        () -> Event.Hit.FULL_WIDTH.forces(beside, Curlew.ladder(), HUNDRED));
   }
 
   private static List<Wrench> forces(Event event) {
