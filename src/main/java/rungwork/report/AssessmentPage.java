@@ -7,6 +7,7 @@ import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
 import rungwork.report.Table.Column;
 import rungwork.report.Table.Row;
+import rungwork.solve.Vibration;
 import rungwork.vehicle.Assessment;
 import rungwork.vehicle.Event;
 import rungwork.vehicle.Joints;
@@ -34,8 +35,22 @@ final class AssessmentPage {
                 + "; torsional stiffness with rigid joints "
                 + units.show(Kind.ROTATIONAL_STIFFNESS, assessment.torsionalStiffness(Joints.RIGID))
                 + ", measured from axle to axle."));
+    blocks.add(new Block.Paragraph(vibrations(assessment)));
     seats(blocks, assessment, units);
     return new Page(blocks);
+  }
+
+  private static String vibrations(Assessment assessment) {
+    return "Floating with its masses and rigid joints it vibrates "
+        + slowest("in twist", assessment.firstTwist(Joints.RIGID))
+        + " and "
+        + slowest("in bending", assessment.firstBending(Joints.RIGID))
+        + "; tyres, springs and damping are left out.";
+  }
+
+  private static String slowest(String kind, Optional<Vibration.Mode> mode) {
+    return mode.map(one -> kind + " at " + Numbers.decimals(one.frequency(), 1) + " Hz")
+        .orElse(kind + " at none of the slowest frequencies");
   }
 
   private static void seats(List<Block> blocks, Assessment assessment, Units units) {

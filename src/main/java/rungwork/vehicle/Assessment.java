@@ -19,6 +19,7 @@ import rungwork.frame.LoadCase;
 import rungwork.frame.Mass;
 import rungwork.solve.Response;
 import rungwork.solve.Solver;
+import rungwork.solve.Vibration;
 
 /**
  * A vehicle on its ladder under several events: every event with every assumption about the joints,
@@ -153,6 +154,28 @@ public final class Assessment {
    */
   public double torsionalStiffness(Joints joints) {
     return TwistRig.of(vehicle, ladder).stiffness(joints);
+  }
+
+  /**
+   * The slowest vibration in which the rails move up and down against each other. The ladder floats
+   * with its masses, each rigid on the nodes under its fastening points; tyres, springs and damping
+   * are left out.
+   *
+   * @param joints what is assumed of the joints
+   * @return the vibration; empty when it is not among the slowest dozen
+   */
+  public Optional<Vibration.Mode> firstTwist(Joints joints) {
+    return new LadderModes(vehicle, ladder, joints).twist();
+  }
+
+  /**
+   * The slowest vibration in which the rails bend up and down together, as for {@link #firstTwist}.
+   *
+   * @param joints what is assumed of the joints
+   * @return the vibration; empty when it is not among the slowest dozen
+   */
+  public Optional<Vibration.Mode> firstBending(Joints joints) {
+    return new LadderModes(vehicle, ladder, joints).bending();
   }
 
   /**
