@@ -70,7 +70,7 @@ final class CombinedStress implements Question {
         SOURCE);
   }
 
-  private static boolean besideWeld(Cut cut, LoadedMember member) {
+  static boolean besideWeld(Cut cut, LoadedMember member) {
     return distance(cut, member) <= Member.Weld.ZONE + ROUNDING;
   }
 

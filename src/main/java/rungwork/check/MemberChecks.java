@@ -2,15 +2,26 @@ package rungwork.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import rungwork.check.Verdict.NotChecked;
 import rungwork.material.Material;
 import rungwork.material.RatedMaterial;
 import rungwork.material.Source;
 import rungwork.solve.Response;
+import rungwork.solve.YieldSurface;
 
 /** Every check of one member under one load case. */
 public final class MemberChecks {
+  /** What {@link #firstYield} finds. */
+  public static final String FIRST_YIELD = "first yield";
+
+  /** What {@link #fullyPlastic} finds. */
+  public static final String FULLY_PLASTIC = "section fully plastic";
+
+  /** What {@link #column} finds. */
+  public static final String COLUMN = "buckling as a column";
+
   private static final List<Question> QUESTIONS =
       List.of(
           new CombinedStress(),
@@ -26,12 +37,12 @@ public final class MemberChecks {
           "Columns: effective lengths as stated with each part; cold-formed tubes on curve c of EN"
               + " 1993-1-1, a hot-finished tube too. No buckling check where a part is in tension.",
           "Square and round tubes are not susceptible to lateral-torsional buckling (EN 1993-1-1,"
-              + " 6.3.2.1(2)); a rectangular tube is shown to be stocky enough or not checked; open sections and"
-              + " solid bars by 6.3.2.2, curve d, loads at the shear centre.",
+              + " 6.3.2.1(2)); a rectangular tube is shown to be stocky enough or not checked; open"
+              + " sections and solid bars by 6.3.2.2, curve d, loads at the shear centre.",
           "Walls: class by EN 1993-1-1, table 5.2, with the elastic stresses where the wall is"
-              + " compressed most; outstands and round tubes as if compressed uniformly. Flat walls of class 4"
-              + " count with their effective widths (EN 1993-1-5, 4.4), the shift of the centroid"
-              + " included.",
+              + " compressed most; outstands and round tubes as if compressed uniformly. Flat walls"
+              + " of class 4 count with their effective widths (EN 1993-1-5, 4.4), the shift of the"
+              + " centroid included.",
           "Twist of open sections: each with its bays' ends free to warp, one held and both held,"
               + " the frame solved anew for each, unless the joints are stated; bimoments of forces"
               + " off the shear centre and the growth of twist under bending are left out.",
@@ -125,6 +136,79 @@ public final class MemberChecks {
         finding.working(),
         finding.source() + "; " + loaded.stock().material().name() + ": " + strength,
         stated ? "strength stated by the user: " + strength.reference() : "");
+  }
+
+  /**
+   * Two states of one frame: what stands all along, and loads that grow.
+   *
+   * @param standing the response to what stands
+   * @param growing the response to the growing loads, once
+   */
+  public record Growth(Response standing, Response growing) {}
+
+  /**
+   * Something that begins at a multiple of growing loads.
+   *
+   * @param what begins, such as {@code first yield}
+   * @param where on the part
+   * @param factor how many times the growing loads; infinite when they never bring it about [1]
+   * @param working the lines of the calculation
+   * @param doubts what was left out, or why nothing was found; none when all was counted
+   */
+  public record Onset(
+      String what, String where, double factor, List<Step> working, List<String> doubts) {
+    /** Copies its lists. */
+    public Onset {
+      working = List.copyOf(working);
+      doubts = List.copyOf(doubts);
+    }
+
+    /** Nothing was found out, and why. */
+    static Onset notChecked(String what, String reason) {
+      return new Onset(what, Finding.WHOLE, Double.POSITIVE_INFINITY, List.of(), List.of(reason));
+    }
+  }
+
+  /**
+   * When a member's first fibre yields, at the stress points of the cuts that its checks look at.
+   * Within 25 mm of a weld the strength's welded yield counts.
+   *
+   * @param member the member, the ends of its bay as the frame was solved with
+   * @param loads both states
+   * @param strength that counts here
+   * @return the first place to yield
+   */
+  public static Onset firstYield(Member member, Growth loads, RatedMaterial.Strength strength) {
+    return FirstYield.of(member, loads, strength).onset();
+  }
+
+  /**
+   * When a member's section is fully plastic somewhere, its forces as in the elastic frame. Class 1
+   * and 2 sections only, in uniform compression.
+   *
+   * @param member the member
+   * @param loads both states
+   * @param surface what its section carries
+   * @return the first such place
+   */
+  public static Onset fullyPlastic(Member member, Growth loads, YieldSurface surface) {
+    return FullYield.of(member, loads, surface).onset();
+  }
+
+  /**
+   * When a member buckles as a column under its compression alone.
+   *
+   * @param member the member
+   * @param growing the response to the growing loads
+   * @param yield its yield strength [Pa]
+   * @param critical its compression when the frame buckles [N]; empty where it takes no part in
+   *     that, for the lengths that come with the member
+   * @return the load at which it buckles
+   */
+  public static Onset column(
+      Member member, Response growing, double yield, OptionalDouble critical) {
+    LoadedMember loaded = LoadedMember.of(member, growing, DesignFactor.NONE);
+    return new ColumnOnset(loaded, critical).onset(yield);
   }
 
   /**

@@ -35,13 +35,18 @@ record PointStress(Cut cut, StressPoint point, Twist twist, double equivalent) {
 
   private static PointStress of(Cut cut, StressPoint point, Twist twist) {
     InternalForces f = cut.forces();
-    double sigma = twist.withWarping(formula(cut.section()).value(normal(cut, point)), point);
+    double sigma = twist.withWarping(normalStress(cut, point), point);
     double tau =
         StressFormulas.SHEAR_SUM.value(
             StressFormulas.SHEAR_Y.value(f.vy(), 1 / point.perVy()),
             StressFormulas.SHEAR_Z.value(f.vz(), 1 / point.perVz()),
             twist.shear(f.t(), point).result());
     return new PointStress(cut, point, twist, StressFormulas.VON_MISES.value(sigma, tau));
+  }
+
+  /** Of force and bending alone, without warping [Pa]. */
+  static double normalStress(Cut cut, StressPoint point) {
+    return formula(cut.section()).value(normal(cut, point));
   }
 
   /** From normal and shear stress to the equivalent one, which is last. */

@@ -27,6 +27,10 @@
  * WallSlenderness} (with {@link rungwork.check.WallLimits}, {@code AmericanLimits} and {@code
  * EffectiveWidth}) and {@code OpenTorsion} (with {@code RestrainedWarping} and {@code Twist}).
  *
+ * <p>Where loads grow on top of what stands, {@link rungwork.check.MemberChecks} says at how many
+ * times the growing ones a part first yields ({@code FirstYield} on {@code GrowingStress}), is
+ * fully plastic ({@code FullYield}) or buckles ({@code ColumnOnset}), each in closed form.
+ *
  * <p><b>Sources.</b> EN 1993-1-1:2005 for stress, columns and walls of steel; outside its range a
  * number is shown and marked, or nothing is said. Strength of materials for the stresses; V. Z.
  * Vlasov's theory for the warping of open sections.

@@ -12,6 +12,8 @@
  *   <li>A mean folding force is an average after folding has begun. It is never ranked against the
  *       force that something begins at.
  *   <li>Places across the vehicle count from its middle, to the left.
+ *   <li>An order of failure ranks by the vehicle's deceleration when a part first gives way, all
+ *       unfactored; what nobody knows stays in the table as not checked.
  * </ul>
  *
  * <pre>
@@ -30,6 +32,11 @@
  * {@link rungwork.impact.Crash}; {@link rungwork.impact.Occupant} and their {@link
  * rungwork.impact.Ride}; last {@link rungwork.impact.RigidOrCrush}, the comparison of a bare frame
  * with one behind tubes.
+ *
+ * <p>What the frame does before anything yields: {@link rungwork.impact.OrderOfFailure}, from the
+ * bumper to the passengers; inside, {@code ElasticStage} runs the frame, {@code FrameStrength} says
+ * what low and high are, {@code MemberOnsets}, {@code FramePart} and {@code FrameParts} make rows
+ * of it, {@code ChainFigures} takes those of a mount.
  *
  * <p>Sources: Newton for scenes; Varat and Husher, ESV-18 paper 501 (2003) for pulse shapes; SAE
  * J211-1 and ISO 6487 for the channel filter; Wierzbicki and Abramowicz 1983, Abramowicz and Jones

@@ -58,6 +58,17 @@ public record Balance(
   }
 
   /**
+   * The deceleration that an impact gives the centre of the amplified masses: the obstacle's force
+   * over their sum.
+   *
+   * @return positive rearwards [m/s²]
+   */
+  public double deceleration() {
+    double force = forces.stream().mapToDouble(one -> -one.wrench().fx()).sum();
+    return force / felt(event, vehicle).stream().mapToDouble(Mass::kilograms).sum();
+  }
+
+  /**
    * The vehicle's deceleration at each seat.
    *
    * @return one figure a seat, in the vehicle's order

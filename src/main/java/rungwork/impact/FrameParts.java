@@ -1,0 +1,194 @@
+package rungwork.impact;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+import rungwork.check.Member;
+import rungwork.fault.ModelException;
+import rungwork.fault.Scale;
+import rungwork.frame.Mass;
+import rungwork.frame.Point;
+import rungwork.impact.OrderOfFailure.Detail;
+import rungwork.impact.OrderOfFailure.Elastic;
+import rungwork.impact.OrderOfFailure.Part;
+import rungwork.impact.OrderOfFailure.Zone;
+import rungwork.quantity.Kind;
+import rungwork.quantity.Units;
+import rungwork.solve.RigidAcceleration;
+import rungwork.vehicle.Balance;
+import rungwork.vehicle.Ladder;
+import rungwork.vehicle.SeatDeceleration;
+import rungwork.vehicle.Side;
+
+/**
+ * The frame's own rows of the table, a left and a right member together as one part.
+ *
+ * @param balance of the hit at the reference deceleration
+ * @param stage the elastic stage
+ * @param rows the parts
+ */
+record FrameParts(Balance balance, ElasticStage stage, List<FramePart> rows) {
+  static final List<String> NOT_MADE =
+      List.of(
+          "welds between crossmembers and rails, bolts and tabs without a chain of their own",
+          "local crushing where the obstacle, a crossmember or a mount bears on a rail's wall",
+          "lateral-torsional buckling in the hit; growth of moments by compression",
+          "anything after the first part has yielded: forces find other ways then");
+
+  static FrameParts of(Balance balance, double speed) {
+    Ladder ladder = balance.ladder();
+    double length = ladder.rail(Side.LEFT).x() - ladder.rail(Side.LEFT).tail();
+    ElasticStage stage = new ElasticStage(balance, FrameStrength.of(speed, length));
+    Map<String, FramePart> rows = new LinkedHashMap<>();
+    for (Member member : ladder.members()) {
+      FramePart part = FramePart.of(member, ladder, stage);
+      rows.merge(part.name(), part, FramePart::and);
+    }
+    List<FramePart> all = new ArrayList<>(rows.values());
+    all.add(FramePart.whole(stage));
+    return new FrameParts(balance, stage, List.copyOf(all));
+  }
+
+  Ladder ladder() {
+    return balance.ladder();
+  }
+
+  List<Part> parts() {
+    return rows.stream().map(FramePart::part).toList();
+  }
+
+  /** Of two parts of the frame in the same run, of any other by the ends of their ranges. */
+  Range margin(Part front, Part behind) {
+    Range first = known(front);
+    Range second = known(behind);
+    Optional<FramePart> a = row(front);
+    Optional<FramePart> b = row(behind);
+    if (a.isEmpty() || b.isEmpty()) {
+      return new Range(Kind.RATIO, second.low() / first.high(), second.high() / first.low());
+    }
+    double[] low = ratios(b.get(), CrushTube.Strength.LOW, a.get(), CrushTube.Strength.HIGH);
+    double[] high = ratios(b.get(), CrushTube.Strength.HIGH, a.get(), CrushTube.Strength.LOW);
+    return new Range(
+        Kind.RATIO,
+        IntStream.range(0, low.length).mapToDouble(i -> low[i]).min().orElseThrow(),
+        IntStream.range(0, high.length).mapToDouble(i -> high[i]).max().orElseThrow());
+  }
+
+  private static double[] ratios(
+      FramePart behind, CrushTube.Strength ofBehind, FramePart front, CrushTube.Strength ofFront) {
+    double[] above = behind.first(ofBehind);
+    double[] below = front.first(ofFront);
+    return IntStream.range(0, above.length).mapToDouble(i -> above[i] / below[i]).toArray();
+  }
+
+  private static Range known(Part part) {
+    return part.first()
+        .orElseThrow(
+            () -> new ModelException("part " + part.name() + " is not checked; it has no margin"));
+  }
+
+  private Optional<FramePart> row(Part part) {
+    return rows.stream().filter(row -> row.name().equals(part.name())).findFirst();
+  }
+
+  /** Crush elements: the vehicle's deceleration when they push with their peak. */
+  Part crush(CrushElement element, int met) {
+    double mass = felt().stream().mapToDouble(Mass::kilograms).sum();
+    Range peak = element.foldingPeak();
+    Range first = peak.times(met / mass).kindOf(Kind.ACCELERATION);
+    List<String> notes = new ArrayList<>();
+    notes.add(
+        met
+            + (met == 1 ? " of them, " : " of them, each ")
+            + "with a peak of "
+            + peak
+            + "; its mean force is an average after folding has begun and is not ranked");
+    element.noStableFolding(Units.METRIC).ifPresent(why -> notes.add("no stable folding: " + why));
+    notes.addAll(element.outsideTests());
+    Detail detail = new Detail("begins to fold", "at the rail tips", List.of(), notes);
+    double tip = ladder().rail(Side.LEFT).x();
+    return new Part(
+        element.name(), Zone.CRUSH_ELEMENT, tip, Optional.of(first), Optional.empty(), detail);
+  }
+
+  private List<Mass> felt() {
+    return balance.vehicle().masses().stream().map(Mass::amplified).toList();
+  }
+
+  Elastic elastic() {
+    Range yield = firstYield();
+    double scale = yield.low() / stage.reference();
+    RigidAcceleration answer = balance.acceleration();
+    return new Elastic(
+        balance.event(),
+        yield,
+        stage.critical(),
+        answer.alphaY() * scale,
+        answer.alphaZ() * scale,
+        balance.atSeats().stream().map(seat -> scaled(seat, scale)).toList(),
+        balance.forces().get(0).at().z(),
+        centre().z(),
+        notes(yield));
+  }
+
+  private Point centre() {
+    double mass = felt().stream().mapToDouble(Mass::kilograms).sum();
+    double z = felt().stream().mapToDouble(one -> one.kilograms() * one.at().z()).sum();
+    return new Point(0, 0, z / mass);
+  }
+
+  private static SeatDeceleration scaled(SeatDeceleration seat, double scale) {
+    return new SeatDeceleration(seat.seat(), seat.rearwards() * scale, seat.magnitude() * scale);
+  }
+
+  private Range firstYield() {
+    return new Range(Kind.ACCELERATION, least(Range::low), least(Range::high));
+  }
+
+  private double least(ToDoubleFunction<Range> end) {
+    return parts().stream()
+        .filter(part -> part.zone() != Zone.WHOLE_FRAME)
+        .flatMap(part -> part.first().stream())
+        .mapToDouble(end)
+        .min()
+        .orElseThrow(
+            () -> new ModelException("no part of the frame could be checked; see its notes"));
+  }
+
+  private List<String> notes(Range yield) {
+    List<String> notes = new ArrayList<>();
+    stage
+        .critical()
+        .filter(critical -> critical.low() < 10 * yield.low())
+        .ifPresent(
+            critical ->
+                notes.add(
+                    "The frame buckles at "
+                        + Scale.NUMBER.number(critical.low() / yield.low(), 2)
+                        + " times its first yield, below the 10 from which EN 1993-1-1, 5.2.1(3),"
+                        + " lets first order do: moments grow beyond what is counted here."));
+    return notes;
+  }
+
+  List<String> assumptions() {
+    List<String> lines = new ArrayList<>(balance.event().assumptions());
+    lines.addAll(stage.strength().words());
+    lines.add(
+        "Nothing is divided by a factor. First yield is that of the first fibre, what stands at 1 g"
+            + " counted all along; a part in compression may buckle as a column before, by the"
+            + " frame's own critical load and curve c of EN 1993-1-1. Carries no more: a section"
+            + " fully plastic, forces as in the elastic frame.");
+    lines.add(
+        "Run with every assumption on joints and with masses on all, on the foremost and on the"
+            + " rearmost of their mounts; low is the least over all runs at the low strength, high"
+            + " the most over all runs at the high one.");
+    lines.add(
+        "The frame buckles as seen from its centre of mass: the crossmember nearest to it stands"
+            + " still, the wall holds nothing sideways, masses hold nothing.");
+    return lines;
+  }
+}

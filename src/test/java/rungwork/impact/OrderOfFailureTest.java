@@ -1,0 +1,342 @@
+package rungwork.impact;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static rungwork.quantity.Quantities.g;
+import static rungwork.quantity.Quantities.kN;
+import static rungwork.quantity.Quantities.kg;
+import static rungwork.quantity.Quantities.kmh;
+import static rungwork.quantity.Quantities.mm;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import rungwork.check.MemberChecks;
+import rungwork.frame.Mass;
+import rungwork.frame.Stock;
+import rungwork.impact.OrderOfFailure.Part;
+import rungwork.impact.OrderOfFailure.Zone;
+import rungwork.material.RatedMaterial;
+import rungwork.material.UnratedMaterial;
+import rungwork.quantity.Kind;
+import rungwork.study.Curlew;
+import rungwork.vehicle.Assessment;
+import rungwork.vehicle.Event;
+import rungwork.vehicle.Ladder;
+import rungwork.vehicle.Vehicle;
+
+class OrderOfFailureTest {
+  private static final double G = 9.80665;
+  private static final OrderOfFailure STRAIGHT = full(raised(0));
+  private static final OrderOfFailure CRANKED = full(raised(100));
+
+  private static Ladder raised(double rise) {
+    return Curlew.parts()
+        .rails(mm(450), mm(-2350), mm(800), Curlew.tube(80, 40))
+        .kickUp("front", mm(-100), mm(150), mm(rise))
+        .build();
+  }
+
+  private static OrderOfFailure full(Ladder ladder) {
+    return OrderOfFailure.of(Curlew.vehicle(), ladder, Event.Hit.FULL_WIDTH, kmh(40));
+  }
+
+  private static Part part(OrderOfFailure order, String name) {
+    return order.parts().stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
+  }
+
+  private static Range first(OrderOfFailure order, String name) {
+    return part(order, name).first().orElseThrow();
+  }
+
+  /** Both tips squash: a = 2·0.9·fy·A/m, the rails' short overhang bends next to nothing. */
+  @Test
+  void straight_tips_yield_when_their_area_does() {
+    Vehicle vehicle = Curlew.vehicle().on(raised(0));
+    double felt = vehicle.masses().stream().map(Mass::amplified).mapToDouble(Mass::kilograms).sum();
+    double area = Curlew.tube(80, 40).section().properties().area();
+    double squash = 2 * 0.9 * 235e6 * area / felt;
+    assertEquals(squash, first(STRAIGHT, "rail, tip to front").low(), 0.02 * squash);
+  }
+
+  /** The assessment's checks of stress are the judge: at the low strength all of it is used. */
+  @Test
+  void low_first_yield_is_where_an_assessment_of_weaker_steel_meets_yield() {
+    String name = "rail, front to middle, part 3";
+    assertEquals(MemberChecks.FIRST_YIELD, part(CRANKED, name).detail().begins());
+    double low = first(CRANKED, name).low();
+    Event hit = Event.frontalImpact(g(low / G), Event.Hit.FULL_WIDTH);
+    Stock weaker = new Stock(Curlew.tube(80, 40).section(), weaker());
+    Ladder ladder = raised(100).withRails(weaker);
+    double use =
+        Assessment.of(Curlew.vehicle(), ladder, List.of(hit)).sheet().checks().stream()
+            .filter(check -> check.what().equals("combined stress"))
+            .filter(check -> check.part().contains(name))
+            .mapToDouble(check -> check.utilisation().orElseThrow())
+            .max()
+            .orElseThrow();
+    assertEquals(1, use, 1e-9);
+  }
+
+  private static RatedMaterial weaker() {
+    RatedMaterial.Strength full = Curlew.STEEL.strength();
+    return new RatedMaterial(
+        "S235, wall 10 % thin",
+        Curlew.STEEL.elasticity(),
+        new RatedMaterial.Strength(
+            0.9 * full.yield(), full.ultimate(), 0.9 * full.weldedYield(), full.elongation()),
+        Curlew.STEEL.source());
+  }
+
+  @Test
+  void a_kick_up_brings_first_yield_forward() {
+    double straight = first(STRAIGHT, "rail, front to middle").low();
+    double cranked = first(CRANKED, "rail, front to middle, part 3").low();
+    assertTrue(cranked < 0.7 * straight, cranked + " " + straight);
+    assertTrue(CRANKED.elastic().firstYield().low() < 0.8 * STRAIGHT.elastic().firstYield().low());
+    assertEquals(Zone.KICK_UP, part(CRANKED, "rail, front to middle, part 2 (kick-up)").zone());
+  }
+
+  @Test
+  void the_deceleration_of_the_event_makes_no_difference() {
+    OrderOfFailure other =
+        OrderOfFailure.of(
+            Curlew.vehicle(),
+            raised(100),
+            Event.frontalImpact(g(3), Event.Hit.FULL_WIDTH),
+            kmh(40));
+    Range expected = first(CRANKED, "rail, middle to rear");
+    assertEquals(expected.low(), first(other, "rail, middle to rear").low(), 1e-6);
+    assertEquals(expected.high(), first(other, "rail, middle to rear").high(), 1e-6);
+    assertEquals(
+        CRANKED.elastic().critical().orElseThrow().low(),
+        other.elastic().critical().orElseThrow().low(),
+        1e-6);
+  }
+
+  @Test
+  void a_hit_on_the_other_side_is_the_mirror_image() {
+    OrderOfFailure left =
+        OrderOfFailure.of(Curlew.vehicle(), raised(100), Event.Hit.LEFT_TIP, kmh(40));
+    OrderOfFailure right =
+        OrderOfFailure.of(Curlew.vehicle(), raised(100), Event.Hit.RIGHT_TIP, kmh(40));
+    for (Part one : left.order()) {
+      Range other = first(right, one.name());
+      assertEquals(one.first().orElseThrow().low(), other.low(), 1e-4 * other.low(), one.name());
+    }
+    assertEquals(left.elastic().yaw(), -right.elastic().yaw(), 1e-6);
+    assertTrue(left.elastic().yaw() > 1);
+  }
+
+  /** Strain hardening by rate: 1 + (v/(L·40.4))^(1/5); 1.1 for the wall, 1.4 for the steel. */
+  @Test
+  void the_high_end_is_the_stronger_steel_at_its_rate() {
+    double rate = 1 + Math.pow(40 / 3.6 / 2.8 / 40.4, 0.2);
+    Range tip = first(STRAIGHT, "rail, tip to front");
+    assertEquals(1.1 * 1.4 * rate / 0.9, tip.high() / tip.low(), 0.02);
+  }
+
+  @Test
+  void ultimate_comes_after_first_yield_and_a_whole_frame_has_a_row() {
+    for (Part one : CRANKED.order()) {
+      one.ultimate()
+          .ifPresent(range -> assertTrue(range.low() >= one.first().get().low(), one.name()));
+    }
+    Part whole = part(CRANKED, "frame buckling as a whole");
+    double imperfect = whole.first().orElseThrow().low();
+    double elastic = CRANKED.elastic().critical().orElseThrow().low();
+    assertTrue(imperfect < elastic && imperfect > 0.4 * elastic, imperfect + " " + elastic);
+    assertEquals(MemberChecks.COLUMN, whole.detail().begins());
+  }
+
+  @Test
+  void parts_without_figures_stay_in_the_table_as_not_checked() {
+    List<String> unknown =
+        CRANKED.parts().stream().filter(one -> one.first().isEmpty()).map(Part::name).toList();
+    assertEquals(
+        List.of(
+            "tyre and bumper",
+            "crush element",
+            "front mounts",
+            "steering gear mounts",
+            "motor mounts",
+            "belt anchors"),
+        unknown);
+    assertTrue(CRANKED.notChecked().contains("belt anchors: no figures given"));
+    assertEquals(
+        5,
+        CRANKED.without(Zone.CRUSH_ELEMENT).parts().stream()
+            .filter(one -> one.first().isEmpty())
+            .count());
+    Part anchor =
+        Part.named("driver's lap anchor", Zone.BELT_ANCHORS, mm(-1200))
+            .yields(g(14), g(20), "a chain, invented")
+            .breaks(g(25), g(36));
+    OrderOfFailure more = CRANKED.with(anchor);
+    assertTrue(more.parts().contains(anchor));
+    assertTrue(more.parts().stream().noneMatch(one -> one.name().equals("belt anchors")));
+    assertEquals(List.of("given: a chain, invented"), anchor.detail().notes());
+  }
+
+  @Test
+  void rows_run_from_the_front_to_the_passengers_and_the_order_by_what_gives_way_first() {
+    List<Part> parts = CRANKED.parts();
+    for (int i = 1; i < parts.size(); i++) {
+      assertTrue(parts.get(i).station() <= parts.get(i - 1).station());
+    }
+    List<Part> order = CRANKED.order();
+    for (int i = 1; i < order.size(); i++) {
+      assertTrue(order.get(i).first().get().low() >= order.get(i - 1).first().get().low());
+    }
+  }
+
+  /** 100 kN at both tips: a = 200 kN/m; its mean force of a tenth of that is not what counts. */
+  @Test
+  void a_crush_element_counts_with_its_peak_and_never_with_its_mean() {
+    CrushCurve peaked =
+        CrushCurve.named("tube")
+            .to(mm(5), kN(100), "peak")
+            .to(mm(10), kN(10), "folds")
+            .to(mm(200), kN(10), "used up")
+            .to(mm(210), kN(900), "solid")
+            .end();
+    CrushElement tube =
+        CrushElement.measured("tube", mm(60), kg(1)).between(peaked, peaked.times(1.2), "a test");
+    Part row = part(CRANKED.behind(tube, 2), "tube");
+    double felt =
+        Curlew.vehicle().on(raised(100)).masses().stream()
+            .map(Mass::amplified)
+            .mapToDouble(Mass::kilograms)
+            .sum();
+    assertEquals(200e3 / felt, row.first().orElseThrow().low(), 1e-9);
+    assertEquals(240e3 / felt, row.first().orElseThrow().high(), 1e-9);
+    assertEquals(Optional.empty(), row.ultimate());
+    assertEquals(
+        "2 of them, each with a peak of 100 to 120 kN; its mean force is an average after folding"
+            + " has begun and is not ranked",
+        row.detail().notes().get(0));
+  }
+
+  @Test
+  void capacity_design_asks_whether_the_front_gives_way_first() {
+    CrushCurve weak =
+        CrushCurve.named("weak tube")
+            .to(mm(5), kN(5), "folds")
+            .to(mm(200), kN(5), "used up")
+            .to(mm(210), kN(900), "solid")
+            .end();
+    CrushElement tube =
+        CrushElement.measured("weak tube", mm(60), kg(1)).between(weak, weak.times(1.1), "a test");
+    OrderOfFailure.CapacityDesign bare = CRANKED.capacityDesign().orElseThrow();
+    assertEquals("rail, tip to front", bare.front().name());
+    assertEquals(RigidOrCrush.Order.DOES_NOT_HOLD, bare.order());
+    OrderOfFailure.CapacityDesign fused = CRANKED.behind(tube, 2).capacityDesign().orElseThrow();
+    assertEquals("weak tube", fused.front().name());
+    assertEquals(RigidOrCrush.Order.HOLDS, fused.order());
+    double least = CRANKED.elastic().firstYield().low();
+    assertEquals(least / fused.front().first().get().high(), fused.ratio().low(), 1e-9);
+  }
+
+  /** From 1.6 on it holds by these figures; from 1.1 to 1.6 it is not shown. */
+  @Test
+  void a_ratio_of_1_1_to_1_6_is_not_shown_to_hold() {
+    assertEquals(RigidOrCrush.Order.HOLDS, ratio(1.6, 3));
+    assertEquals(RigidOrCrush.Order.NOT_SHOWN, ratio(1.59, 3));
+    assertEquals(RigidOrCrush.Order.NOT_SHOWN, ratio(1.1, 1.6));
+    assertEquals(RigidOrCrush.Order.NOT_SHOWN, ratio(0.5, 1.1));
+    assertEquals(RigidOrCrush.Order.DOES_NOT_HOLD, ratio(0.5, 1.09));
+    OrderOfFailure.CapacityDesign line =
+        new OrderOfFailure.CapacityDesign(
+            part(STRAIGHT, "rail, tip to front"),
+            part(STRAIGHT, "rear crossmember"),
+            new Range(Kind.RATIO, 1.1, 1.6));
+    assertEquals(
+        "strength of rear crossmember over that of rail, tip to front in front, low over high to"
+            + " high over low: 1.10 to 1.60: not shown to hold",
+        line.toString());
+  }
+
+  private static RigidOrCrush.Order ratio(double low, double high) {
+    Part any = part(STRAIGHT, "rail, tip to front");
+    return new OrderOfFailure.CapacityDesign(any, any, new Range(Kind.RATIO, low, high)).order();
+  }
+
+  @Test
+  void two_parts_of_the_frame_are_compared_in_the_same_run() {
+    Part tip = part(STRAIGHT, "rail, tip to front");
+    Part rail = part(STRAIGHT, "rail, middle to rear");
+    Range margin = STRAIGHT.margin(tip, rail);
+    assertTrue(margin.low() >= rail.first().get().low() / tip.first().get().high() - 1e-12);
+    assertTrue(margin.high() <= rail.first().get().high() / tip.first().get().low() + 1e-12);
+    assertEquals(1 / margin.high(), STRAIGHT.margin(rail, tip).low(), 1e-9);
+  }
+
+  @Test
+  void a_load_in_proportion_gives_a_deceleration() {
+    Part mount =
+        Part.named("rack mount", Zone.STEERING_GEAR, mm(120))
+            .carries(kN(0.5), kN(6), kN(9), "a chain");
+    assertEquals(12 * G, mount.first().orElseThrow().low(), 1e-9);
+    assertEquals(18 * G, mount.first().orElseThrow().high(), 1e-9);
+  }
+
+  @Test
+  void the_elastic_stage_tells_what_seats_see_and_how_the_vehicle_turns() {
+    OrderOfFailure.Elastic elastic = STRAIGHT.elastic();
+    assertEquals(0.38, elastic.forceHeight(), 1e-12);
+    assertTrue(elastic.massHeight() > 0.5);
+    assertTrue(elastic.pitch() > 0, "nose down");
+    assertEquals(2, elastic.seats().size());
+    double low = elastic.firstYield().low();
+    assertEquals(low, elastic.seats().get(0).rearwards(), 0.1 * low);
+    assertEquals(0.48, CRANKED.elastic().forceHeight(), 1e-12);
+    assertTrue(CRANKED.elastic().notes().get(0).startsWith("The frame buckles at "));
+  }
+
+  @Test
+  void a_frame_of_steel_that_nobody_guarantees_is_not_checked() {
+    Ladder unrated =
+        raised(0)
+            .withCrossmember(
+                "front",
+                new Stock(
+                    Curlew.tube(50, 50).section(),
+                    new UnratedMaterial(
+                        "found steel", Curlew.STEEL.elasticity(), Curlew.STEEL.source())));
+    Part front = part(full(unrated), "front crossmember");
+    assertEquals(Optional.empty(), front.first());
+    assertEquals(List.of("found steel has no guaranteed yield strength"), front.detail().notes());
+  }
+
+  @Test
+  void bad_input_is_refused() {
+    Part once = Part.named("anchor", Zone.BELT_ANCHORS, mm(-1200));
+    Refused.with("two parts are named anchor; rename one", () -> CRANKED.with(once).with(once));
+    Refused.with(
+        "two parts are named rear crossmember; rename one",
+        () -> CRANKED.with(Part.named("rear crossmember", Zone.RAIL, mm(0))));
+    Refused.with("a part has no name; give it one", () -> Part.named("", Zone.RAIL, mm(0)));
+    Refused.with(
+        "part anchor carries no more at 9.00 to 12.0 g, before it first gives way at 10.0 to 14.0"
+            + " g; look at both figures again",
+        () -> once.yields(g(10), g(14), "guess").breaks(g(9), g(12)));
+    Refused.with(
+        "load of anchor at 1 g 0 kN is not above zero",
+        () -> once.carries(kN(0), kN(1), kN(2), "guess"));
+    Refused.with(
+        "part anchor is not checked; it has no margin",
+        () -> CRANKED.margin(once, part(CRANKED, "rear crossmember")));
+    Refused.with(
+        "closing speed 0 km/h is not above zero",
+        () -> OrderOfFailure.of(Curlew.vehicle(), raised(0), Event.Hit.CENTRE, kmh(0)));
+    Refused.with(
+        "event standing, 1 g is no impact; only an impact grows on top of standing",
+        () -> OrderOfFailure.of(Curlew.vehicle(), raised(0), Event.standing(), kmh(40)));
+    CrushCurve curve =
+        CrushCurve.named("c").to(mm(5), kN(5), "used up").to(mm(9), kN(900), "solid").end();
+    CrushElement tube = CrushElement.measured("tube", mm(60), kg(1)).between(curve, curve, "test");
+    Refused.with(
+        "3 crush elements tube are met; the rails have room for 1 or 2",
+        () -> CRANKED.behind(tube, 3));
+  }
+}
