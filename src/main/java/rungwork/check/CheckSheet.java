@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import rungwork.fault.Guard;
 import rungwork.fault.Scale;
+import rungwork.quantity.Units;
 
 /**
  * The answers to all questions asked, worst first, with what was assumed and what was never asked.
@@ -244,15 +245,9 @@ public record CheckSheet(
     Map<List<String>, Check> first = new LinkedHashMap<>();
     checks.forEach(
         check ->
-            first.putIfAbsent(List.of(check.what(), check.part(), reason(check.verdict())), check));
+            first.putIfAbsent(
+                List.of(check.what(), check.part(), check.verdict().reason(Units.METRIC)), check));
     return List.copyOf(first.values());
-  }
-
-  private static String reason(Verdict verdict) {
-    if (verdict instanceof Verdict.NotChecked open) {
-      return open.reason();
-    }
-    return verdict instanceof Verdict.OutsideRange outside ? outside.outside() : "";
   }
 
   private static List<String> distinct(Collection<String> lines) {

@@ -1,9 +1,11 @@
 package rungwork.check;
 
+import java.util.List;
 import java.util.Optional;
 import rungwork.fault.Guard;
 import rungwork.fault.Scale;
 import rungwork.quantity.Kind;
+import rungwork.quantity.Units;
 
 /** What a check found: a measured utilisation, or that it could not be checked. Never "OK". */
 public sealed interface Verdict {
@@ -14,6 +16,14 @@ public sealed interface Verdict {
    * @return demand and capacity, or nothing when it was not checked
    */
   Optional<Measured> numbers();
+
+  /**
+   * Why there is no answer, or which range was left.
+   *
+   * @param units the reader's units
+   * @return one sentence; empty where demand and capacity were compared within the range
+   */
+  String reason(Units units);
 
   /**
    * Demand against capacity.
@@ -51,6 +61,11 @@ public sealed interface Verdict {
     public Optional<Measured> numbers() {
       return Optional.of(this);
     }
+
+    @Override
+    public String reason(Units units) {
+      return "";
+    }
   }
 
   /**
@@ -59,32 +74,140 @@ public sealed interface Verdict {
    * @param shown the numbers
    * @param outside what is outside which range, such as {@code outside EN 1993-1-8: throat 2.1 mm}
    */
-  record OutsideRange(Measured shown, String outside) implements Verdict {
+  record OutsideRange(Measured shown, Reason outside) implements Verdict {
     /** Refuses to leave the reader without the range. */
     public OutsideRange {
-      outside = Guard.name("range that was left", outside);
+      Guard.name("range that was left", outside.words());
+    }
+
+    /**
+     * A range told without numbers that have a unit.
+     *
+     * @param shown the numbers
+     * @param outside what is outside which range
+     */
+    public OutsideRange(Measured shown, String outside) {
+      this(shown, Reason.of(outside));
     }
 
     @Override
     public Optional<Measured> numbers() {
       return Optional.of(shown);
     }
+
+    @Override
+    public String reason(Units units) {
+      return outside.text(units);
+    }
   }
 
   /**
    * Not checked.
    *
-   * @param reason why, and what would be needed
+   * @param why why, and what would be needed
    */
-  record NotChecked(String reason) implements Verdict {
+  record NotChecked(Reason why) implements Verdict {
     /** Refuses to leave the reader without a reason. */
     public NotChecked {
-      reason = Guard.name("reason for not checking", reason);
+      Guard.name("reason for not checking", why.words());
+    }
+
+    /**
+     * A reason without numbers that have a unit.
+     *
+     * @param why why, and what would be needed
+     */
+    public NotChecked(String why) {
+      this(Reason.of(why));
     }
 
     @Override
     public Optional<Measured> numbers() {
       return Optional.empty();
+    }
+
+    @Override
+    public String reason(Units units) {
+      return why.text(units);
+    }
+  }
+
+  /**
+   * A sentence whose numbers follow the reader's units.
+   *
+   * @param words the sentence, with {@code {}} in the place of each number
+   * @param amounts the numbers in order
+   */
+  record Reason(String words, List<Amount> amounts) {
+    private static final String PLACE = "{}";
+
+    /** Copies the numbers. */
+    public Reason {
+      amounts = List.copyOf(amounts);
+    }
+
+    /**
+     * A sentence with its numbers.
+     *
+     * @param words the sentence, with {@code {}} in the place of each number
+     * @param amounts the numbers in order
+     * @return the reason
+     */
+    public static Reason of(String words, Amount... amounts) {
+      return new Reason(words, List.of(amounts));
+    }
+
+    /**
+     * Several reasons in one sentence.
+     *
+     * @param reasons the reasons
+     * @return all of them, with semicolons between
+     */
+    public static Reason joined(List<Reason> reasons) {
+      return new Reason(
+          String.join("; ", reasons.stream().map(Reason::words).toList()),
+          reasons.stream().flatMap(reason -> reason.amounts().stream()).toList());
+    }
+
+    /**
+     * The sentence as read.
+     *
+     * @param units the reader's units
+     * @return such as {@code throat 2.100 mm}
+     */
+    public String text(Units units) {
+      StringBuilder text = new StringBuilder(words);
+      int from = 0;
+      for (Amount amount : amounts) {
+        int place = text.indexOf(PLACE, from);
+        String shown = units.show(amount.kind(), amount.value());
+        text.replace(place, place + PLACE.length(), shown);
+        from = place + shown.length();
+      }
+      return text.toString();
+    }
+
+    @Override
+    public String toString() {
+      return text(Units.METRIC);
+    }
+  }
+
+  /**
+   * A number in a sentence.
+   *
+   * @param kind what it measures
+   * @param value in SI units
+   */
+  record Amount(Kind kind, double value) {
+    /**
+     * A length.
+     *
+     * @param value the length [m]
+     * @return the number
+     */
+    public static Amount length(double value) {
+      return new Amount(Kind.LENGTH, value);
     }
   }
 }

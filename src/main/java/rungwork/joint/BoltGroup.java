@@ -13,6 +13,8 @@ import rungwork.check.Check;
 import rungwork.check.Formula;
 import rungwork.check.Step;
 import rungwork.check.Symbol;
+import rungwork.check.Verdict.Amount;
+import rungwork.check.Verdict.Reason;
 import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
@@ -205,7 +207,7 @@ public record BoltGroup(String name, Bolt bolt, Bolt.Threads threads, List<Spot>
         asks("bearing of the plate", load, worst)
             .with(
                 "Every bolt counts as if it stood at the edge and next to its nearest neighbour.");
-    Optional<String> tooNear = hole.tooNear().or(this::tooClose);
+    Optional<Reason> tooNear = hole.tooNear().or(this::tooClose);
     if (tooNear.isPresent()) {
       return question.open(load.factors().ultimate(), tooNear.get(), "EN 1993-1-8:2005, table 3.4");
     }
@@ -217,15 +219,15 @@ public record BoltGroup(String name, Bolt bolt, Bolt.Threads threads, List<Spot>
         .answers(question, load.factors().ultimate());
   }
 
-  private Optional<String> tooClose() {
+  private Optional<Reason> tooClose() {
     double least = HoleRules.DISTANCE * plate.hole();
     return nearest(spots) >= least * (1 - Rounding.TOLERANCE)
         ? Optional.empty()
         : Optional.of(
-            "two bolts are "
-                + Scale.MM.show(nearest(spots))
-                + " apart; the bearing rule needs "
-                + Scale.MM.show(least));
+            Reason.of(
+                "two bolts are {} apart; the bearing rule needs {}",
+                Amount.length(nearest(spots)),
+                Amount.length(least)));
   }
 
   private List<Check> proportions(FaceLoad load) {

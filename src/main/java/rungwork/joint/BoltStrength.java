@@ -1,12 +1,12 @@
 package rungwork.joint;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rungwork.check.Formula;
 import rungwork.check.Step;
 import rungwork.check.Symbol;
-import rungwork.fault.Scale;
+import rungwork.check.Verdict.Amount;
+import rungwork.check.Verdict.Reason;
 
 /**
  * What one bolt can take: EN 1993-1-8:2005, table 3.4 (from memory, checked against worked
@@ -197,12 +197,10 @@ record BoltStrength(Bolt bolt, Bolt.Threads threads, Factors factors) {
   }
 
   /** Why EN 1993-1-8 does not cover this bolt; empty when it does. */
-  List<String> outside() {
-    List<String> reasons = new ArrayList<>();
-    if (!bolt.strength().shear().covered()) {
-      reasons.add("outside EN 1993-1-8: bolt class " + bolt.strength().name());
-    }
-    return reasons;
+  List<Reason> outside() {
+    return bolt.strength().shear().covered()
+        ? List.of()
+        : List.of(Reason.of("outside EN 1993-1-8: bolt class " + bolt.strength().name()));
   }
 
   private Step bearing(Formula rule, List<Step> coefficients, Hole hole) {
@@ -238,15 +236,15 @@ record BoltStrength(Bolt bolt, Bolt.Threads threads, Factors factors) {
    */
   record Hole(double diameter, double edge, double thickness, double ultimate) {
     /** Why the bearing rule cannot be used, or nothing. */
-    Optional<String> tooNear() {
+    Optional<Reason> tooNear() {
       double least = HoleRules.EDGE * diameter;
       return edge >= least * (1 - Rounding.TOLERANCE)
           ? Optional.empty()
           : Optional.of(
-              "the edge is "
-                  + Scale.MM.show(edge)
-                  + " from the hole's centre; the bearing rule needs "
-                  + Scale.MM.show(least));
+              Reason.of(
+                  "the edge is {} from the hole's centre; the bearing rule needs {}",
+                  Amount.length(edge),
+                  Amount.length(least)));
     }
   }
 }

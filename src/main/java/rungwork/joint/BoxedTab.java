@@ -6,6 +6,7 @@ import rungwork.check.Check;
 import rungwork.check.Formula;
 import rungwork.check.Step;
 import rungwork.check.Symbol;
+import rungwork.check.Verdict.Reason;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
 import rungwork.frame.Point;
@@ -127,15 +128,16 @@ record BoxedTab(Tab tab, double across) implements Joint {
             load.factors().yield());
   }
 
-  private List<String> slender(double b, double t) {
+  private List<Reason> slender(double b, double t) {
     double epsilon = Math.sqrt(235e6 / tab.material().strength().weldedYield());
     double widest = Math.max(b, across) / t - 2;
     return widest > SLENDER * epsilon * (1 + Rounding.TOLERANCE)
         ? List.of(
-            "outside EN 1993-1-1, table 5.2: width over thickness "
-                + Scale.NUMBER.show(widest)
-                + " is over "
-                + Scale.NUMBER.show(SLENDER * epsilon))
+            Reason.of(
+                "outside EN 1993-1-1, table 5.2: width over thickness "
+                    + Scale.NUMBER.show(widest)
+                    + " is over "
+                    + Scale.NUMBER.show(SLENDER * epsilon)))
         : List.of();
   }
 

@@ -8,6 +8,7 @@ import rungwork.check.Formula;
 import rungwork.check.Step;
 import rungwork.check.Verdict;
 import rungwork.check.Verdict.Measured;
+import rungwork.check.Verdict.Reason;
 import rungwork.quantity.Kind;
 
 /**
@@ -18,7 +19,7 @@ import rungwork.quantity.Kind;
  * @param source of the rule as a whole
  * @param outside every reason why the rule does not cover this case; empty when it does
  */
-record Finding(List<Step> working, Measured numbers, String source, List<String> outside) {
+record Finding(List<Step> working, Measured numbers, String source, List<Reason> outside) {
   Finding {
     working = List.copyOf(working);
     outside = List.copyOf(outside);
@@ -47,8 +48,8 @@ record Finding(List<Step> working, Measured numbers, String source, List<String>
     return after(List.of(earlier));
   }
 
-  Finding outside(List<String> reasons) {
-    List<String> all = new ArrayList<>(outside);
+  Finding outside(List<Reason> reasons) {
+    List<Reason> all = new ArrayList<>(outside);
     all.addAll(reasons);
     return new Finding(working, numbers, source, all);
   }
@@ -69,7 +70,7 @@ record Finding(List<Step> working, Measured numbers, String source, List<String>
 
   Check answers(Question question, Basis basis) {
     Verdict verdict =
-        outside.isEmpty() ? numbers : new Verdict.OutsideRange(numbers, String.join("; ", outside));
+        outside.isEmpty() ? numbers : new Verdict.OutsideRange(numbers, Reason.joined(outside));
     return new Check(
         question.what(),
         question.part(),

@@ -11,9 +11,12 @@ import rungwork.check.Check;
 import rungwork.check.Formula;
 import rungwork.check.Step;
 import rungwork.check.Symbol;
+import rungwork.check.Verdict.Amount;
+import rungwork.check.Verdict.Reason;
 import rungwork.fault.Guard;
 import rungwork.fault.Scale;
 import rungwork.frame.Wrench;
+import rungwork.quantity.Kind;
 
 /**
  * The bolt through a tab's hole and what it carries: a rod end's ball or a bush between spacers, at
@@ -203,7 +206,7 @@ public record Pivot(String name, Tab tab, Bolt.Threads threads, Stack stack) imp
         new BoltStrength.Hole(
             tab.eye().hole(), tab.edge(), tab.plate().thickness(), tab.ultimateAtHole());
     Question question = Question.of("bearing of the tab", tab.name(), load).at("hole");
-    Optional<String> tooNear = hole.tooNear();
+    Optional<Reason> tooNear = hole.tooNear();
     if (tooNear.isPresent()) {
       return question.open(load.factors().ultimate(), tooNear.get(), "EN 1993-1-8:2005, table 3.4");
     }
@@ -258,9 +261,10 @@ public record Pivot(String name, Tab tab, Bolt.Threads threads, Stack stack) imp
             asks("moment on the bolt", load)
                 .open(
                     load.factors().yield(),
-                    "the load turns the bolt with "
-                        + Scale.NM.show(moment)
-                        + " besides its force; only a force at the hole is checked",
+                    Reason.of(
+                        "the load turns the bolt with {} besides its force; only a force at the"
+                            + " hole is checked",
+                        new Amount(Kind.MOMENT, moment)),
                     "statics"));
   }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import rungwork.check.Basis;
 import rungwork.check.Check;
 import rungwork.check.Verdict;
+import rungwork.check.Verdict.Reason;
 
 /**
  * What is asked: the parts of a check that stand before its answer.
@@ -29,6 +30,10 @@ record Question(String what, String part, String where, String loadCase, String 
 
   /** The check that was not made. */
   Check open(Basis basis, String reason, String source) {
+    return open(basis, Reason.of(reason), source);
+  }
+
+  Check open(Basis basis, Reason reason, String source) {
     Verdict verdict = new Verdict.NotChecked(reason);
     return new Check(what, part, where, loadCase, basis, verdict, List.of(), source, caution);
   }

@@ -8,7 +8,8 @@ import rungwork.check.Formula;
 import rungwork.check.LimitState;
 import rungwork.check.Step;
 import rungwork.check.Symbol;
-import rungwork.fault.Scale;
+import rungwork.check.Verdict.Amount;
+import rungwork.check.Verdict.Reason;
 import rungwork.frame.Wrench;
 
 /**
@@ -21,9 +22,14 @@ import rungwork.frame.Wrench;
  */
 final class TabEye {
   private static final String D5 = "AISC 360-16, D5.1";
+
+  /** The rule's width that does not grow with the plate [m]. */
+  private static final double BESIDE = 0.016;
+
   private static final String BTH = "ASME BTH-1, 3-3.3.1";
   private static final Symbol BE = Letters.length("be", "effective width beside the hole");
   private static final Symbol B = Letters.length("b", "width beside the hole, across the force");
+  private static final Symbol C = Letters.length("c", "constant width of the rule");
   private static final Symbol A = Letters.length("a", "from the hole's edge to the free edge");
   private static final Symbol ASF = Letters.area("Asf", "area in shear");
   private static final Symbol CR = Letters.ratio("Cr", "reduction for a loose hole");
@@ -40,10 +46,10 @@ final class TabEye {
   private static final Formula EFFECTIVE =
       new Formula(
           BE,
-          "min(2·{t} + 16 mm, {b})",
-          List.of(Letters.T, B),
+          "min(2·{t} + {c}, {b})",
+          List.of(Letters.T, C, B),
           D5 + "(a)",
-          in -> Math.min(2 * in[0] + 0.016, in[1]));
+          in -> Math.min(2 * in[0] + in[1], in[2]));
   private static final Formula RUPTURE =
       new Formula(
           Letters.force("φPn", "strength against tearing beside the hole"),
@@ -146,7 +152,7 @@ final class TabEye {
   }
 
   private Check tearing() {
-    Step effective = EFFECTIVE.with(thickness(), direction.across());
+    Step effective = EFFECTIVE.with(thickness(), BESIDE, direction.across());
     Step strength = RUPTURE.with(phi(), thickness(), effective.result(), fu(), gamma());
     return Finding.compare(force, strength)
         .after(effective)
@@ -189,12 +195,11 @@ final class TabEye {
     return asks("sideways buckling of the end")
         .open(
             load.factors().yield(),
-            "the hole of "
-                + Scale.MM.show(tab.eye().hole())
-                + " is wider than 2.5 times the plate of "
-                + Scale.MM.show(thickness())
-                + ", beyond the proportions of EN 1993-1-8, table 3.9; no formula with a source is"
-                + " at hand",
+            Reason.of(
+                "the hole of {} is wider than 2.5 times the plate of {}, beyond the proportions of"
+                    + " EN 1993-1-8, table 3.9; no formula with a source is at hand",
+                Amount.length(tab.eye().hole()),
+                Amount.length(thickness())),
             "EN 1993-1-8:2005, table 3.9, type B");
   }
 

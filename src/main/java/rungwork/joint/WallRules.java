@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import rungwork.check.Formula;
 import rungwork.check.Step;
+import rungwork.check.Verdict.Amount;
+import rungwork.check.Verdict.Reason;
 import rungwork.fault.Scale;
 
 /**
@@ -26,7 +28,7 @@ record WallRules(PlateOnTube joint, double gamma) {
   static Finding together(List<Finding> findings) {
     double[] shares = new double[] {0, 0, 0};
     List<Step> working = new ArrayList<>();
-    List<String> outside = new ArrayList<>();
+    List<Reason> outside = new ArrayList<>();
     for (int i = 0; i < findings.size(); i++) {
       shares[i] = findings.get(i).utilisation();
       working.addAll(findings.get(i).working());
@@ -109,8 +111,8 @@ record WallRules(PlateOnTube joint, double gamma) {
     Step reduction = reduction();
     if (transverse()) {
       Step pull = pullCapacity(reduction.result());
-      List<String> outside = new ArrayList<>(range());
-      outside.add("outside EN 1993-1-8: table 7.13 gives no moment for a transverse plate");
+      List<Reason> outside = new ArrayList<>(range());
+      outside.add(outside("table 7.13 gives no moment for a transverse plate"));
       return Finding.compare(demand, WallFormulas.HALF_LENGTH.with(across(), pull.result()))
           .after(share(), reduction, pull)
           .outside(outside);
@@ -166,8 +168,8 @@ record WallRules(PlateOnTube joint, double gamma) {
         : WallFormulas.KM.with(share().result());
   }
 
-  private List<String> range() {
-    List<String> reasons = new ArrayList<>(tubeRange());
+  private List<Reason> range() {
+    List<Reason> reasons = new ArrayList<>(tubeRange());
     double beta = across() / width();
     Range range = Range.of(joint.foot().way());
     if (beta < range.least() || beta > range.most() * (1 + Rounding.TOLERANCE)) {
@@ -181,28 +183,28 @@ record WallRules(PlateOnTube joint, double gamma) {
     return reasons;
   }
 
-  private List<String> tubeRange() {
-    List<String> reasons = new ArrayList<>();
+  private List<Reason> tubeRange() {
+    List<Reason> reasons = new ArrayList<>();
     double slender = Math.max(width(), joint.tube().depth()) / wall();
     if (slender > SLENDER * (1 + Rounding.TOLERANCE)) {
       reasons.add(outside("side over wall " + Scale.NUMBER.show(slender) + " is over 35"));
     }
     if (wall() < THINNEST * (1 - Rounding.TOLERANCE)) {
-      reasons.add(outside("wall " + Scale.MM.show(wall()) + " is under 2.500 mm"));
+      reasons.add(outside("wall {} is under {}", Amount.length(wall()), Amount.length(THINNEST)));
     }
     return reasons;
   }
 
-  private List<String> momentRange() {
-    List<String> reasons = new ArrayList<>(range());
+  private List<Reason> momentRange() {
+    List<Reason> reasons = new ArrayList<>(range());
     if (across() < 0.25 * width()) {
       reasons.add(outside("table 7.14 is for feet that cover a quarter of the face's width"));
     }
     return reasons;
   }
 
-  private static String outside(String reason) {
-    return "outside EN 1993-1-8: " + reason;
+  private static Reason outside(String reason, Amount... amounts) {
+    return Reason.of("outside EN 1993-1-8: " + reason, amounts);
   }
 
   private double strength() {

@@ -5,7 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import rungwork.check.Check;
 import rungwork.check.Step;
-import rungwork.fault.Scale;
+import rungwork.check.Verdict.Amount;
+import rungwork.check.Verdict.Reason;
 import rungwork.frame.Point;
 import rungwork.frame.Wrench;
 
@@ -19,11 +20,12 @@ final class WallStrength {
   private static final double NOTHING = 1e-9;
 
   private static final String OFF_CENTRE =
-      "the plate stands %s off the face's centre line; EN 1993-1-8, table 7.13 covers plates on it,"
-          + " and a yield line guessed for another place errs on the unsafe side";
+      "the plate stands {} off the face's centre line; EN 1993-1-8, table 7.13 covers plates on it,"
+          + " and a yield line guessed for another place errs on the unsafe side: move the plate to"
+          + " the centre line, or weld a bracket to two faces";
   private static final String SIDEWAYS =
-      "a plate along or through the tube bent sideways rocks the thin face; no rule with a source is"
-          + " at hand: brace the tab, or weld it to two faces";
+      "a plate along or through the tube bent sideways rocks the thin face; no rule with a source"
+          + " is at hand: brace the tab, or weld it to two faces";
 
   private final PlateOnTube joint;
   private final FaceLoad load;
@@ -44,7 +46,7 @@ final class WallStrength {
           asks("bending of the face")
               .open(
                   load.factors().yield(),
-                  OFF_CENTRE.formatted(Scale.MM.show(Math.abs(joint.foot().offset()))),
+                  Reason.of(OFF_CENTRE, Amount.length(Math.abs(joint.foot().offset()))),
                   WallFormulas.TABLE));
       return checks;
     }
@@ -91,8 +93,10 @@ final class WallStrength {
 
   private Check together(List<Finding> bending, List<Check> checks) {
     boolean open = checks.stream().anyMatch(check -> check.utilisation().isEmpty());
-    List<String> missing =
-        open ? List.of("outside EN 1993-1-8: the rocking moment is left out") : List.of();
+    List<Reason> missing =
+        open
+            ? List.of(Reason.of("outside EN 1993-1-8: the rocking moment is left out"))
+            : List.of();
     return answered(
         "bending of the face, all together", WallRules.together(bending).outside(missing));
   }

@@ -8,8 +8,10 @@ import java.util.function.ToDoubleFunction;
 import rungwork.check.Basis;
 import rungwork.check.Check;
 import rungwork.check.Step;
-import rungwork.fault.Scale;
+import rungwork.check.Verdict.Amount;
+import rungwork.check.Verdict.Reason;
 import rungwork.material.RatedMaterial;
+import rungwork.quantity.Kind;
 
 /**
  * What a weld takes and can take at each point of its lines: EN 1993-1-8, its two methods; AISC 360
@@ -184,8 +186,8 @@ final class WeldStrength {
         name, shares, WeldFormulas.FORCE.with(fx, fy, shares.get(2).result()), along, across);
   }
 
-  private List<String> outside() {
-    List<String> reasons = outside(weld.seam(), weld.parent().material());
+  private List<Reason> outside() {
+    List<Reason> reasons = outside(weld.seam(), weld.parent().material());
     double least = Math.max(LEAST_LENGTH, 6 * throat());
     weld.runs().stream()
         .mapToDouble(this::counting)
@@ -196,19 +198,22 @@ final class WeldStrength {
   }
 
   /** What of a seam on a material lies outside EN 1993-1-8, whatever its length. */
-  static List<String> outside(WeldGroup.Seam seam, RatedMaterial material) {
-    List<String> reasons = new ArrayList<>();
+  static List<Reason> outside(WeldGroup.Seam seam, RatedMaterial material) {
+    List<Reason> reasons = new ArrayList<>();
     double throat = seam.throat();
     if (throat < LEAST_THROAT * (1 - Rounding.TOLERANCE)) {
       reasons.add(
-          "outside EN 1993-1-8: throat "
-              + Scale.MM.show(throat)
-              + " is under "
-              + Scale.MM.show(LEAST_THROAT));
+          Reason.of(
+              "outside EN 1993-1-8: throat {} is under {}",
+              Amount.length(throat),
+              Amount.length(LEAST_THROAT)));
     }
     double ultimate = Welded.ultimate(material);
     if (ultimate > STRONGEST) {
-      reasons.add("outside EN 1993-1-8: fu " + Scale.MPA.show(ultimate) + " is above that of S460");
+      reasons.add(
+          Reason.of(
+              "outside EN 1993-1-8: fu {} is above that of S460",
+              new Amount(Kind.STRESS, ultimate)));
     }
     return reasons;
   }
@@ -217,11 +222,11 @@ final class WeldStrength {
     return run.effective(weld.seam().deduction()).stream().mapToDouble(Pattern.Line::length).sum();
   }
 
-  private static String tooShort(double length, double least) {
-    return "outside EN 1993-1-8: a run of "
-        + Scale.MM.show(length)
-        + " is shorter than "
-        + Scale.MM.show(least);
+  private static Reason tooShort(double length, double least) {
+    return Reason.of(
+        "outside EN 1993-1-8: a run of {} is shorter than {}",
+        Amount.length(length),
+        Amount.length(least));
   }
 
   private boolean steel() {

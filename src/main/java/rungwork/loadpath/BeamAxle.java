@@ -59,7 +59,8 @@ public record BeamAxle(String name, Hub left, Hub right, List<SuspensionMember> 
         new Hub(
             middle(left.centre(), right.centre()),
             middle(left.contact(), right.contact()),
-            List.copyOf(carriers));
+            List.copyOf(carriers),
+            Hub.Carrier.BEAM);
     return new Corner(name, middle, members);
   }
 

@@ -32,15 +32,16 @@ public record Corner(String name, Hub hub, List<SuspensionMember> members) {
   public Corner {
     name = Guard.name("corner", name);
     members = List.copyOf(members);
-    refuseTwice(name, members);
-    refuseStray(name, members);
+    String whole = called(name, hub);
+    refuseTwice(whole, members);
+    refuseStray(whole, members, hub.carrier().body());
     Statics statics = statics(name, hub, members);
     if (statics.free()) {
       throw new ModelException(
           "nothing resists "
-              + statics.leastResisted()
-              + " of corner "
-              + name
+              + statics.leastResisted(hub.carrier().body())
+              + " of "
+              + whole
               + "; add what holds it");
     }
   }
@@ -59,7 +60,7 @@ public record Corner(String name, Hub hub, List<SuspensionMember> members) {
     double left = statics.largest(statics.onFrame(forces).plus(asked.times(-1)));
     if (left > LEFT_OVER * Math.max(statics.largest(asked), statics.given())) {
       throw new SolveException(
-          "forces of corner " + name + " leave " + Scale.KN.show(left) + " of the load unbalanced");
+          "forces of " + called() + " leave " + Scale.KN.show(left) + " of the load unbalanced");
     }
     return CornerForces.of(this, Guard.name("load case", loadCase), tyre, forces);
   }
@@ -76,9 +77,9 @@ public record Corner(String name, Hub hub, List<SuspensionMember> members) {
       return Optional.empty();
     }
     return Optional.of(
-        statics.leastResisted()
-            + " is hardly resisted: the members of corner "
-            + name
+        statics.leastResisted(hub.carrier().body())
+            + " is hardly resisted: the members of "
+            + called()
             + " take up to "
             + Scale.NUMBER.show(statics.magnification(), 3)
             + " times an unlucky load");
@@ -104,8 +105,7 @@ public record Corner(String name, Hub hub, List<SuspensionMember> members) {
         .orElseThrow(
             () ->
                 new ModelException(
-                    "corner "
-                        + name
+                    called()
                         + " has no member "
                         + member
                         + "; it has "
@@ -113,12 +113,20 @@ public record Corner(String name, Hub hub, List<SuspensionMember> members) {
                             ", ", members.stream().map(SuspensionMember::name).toList())));
   }
 
+  /** What messages call it, such as {@code corner front left}. */
+  String called() {
+    return called(name, hub);
+  }
+
+  private static String called(String name, Hub hub) {
+    return hub.carrier().whole() + " " + name;
+  }
+
   private static Statics statics(String name, Hub hub, List<SuspensionMember> members) {
     Statics statics = new Statics(members, hub);
     if (statics.reactions().size() > statics.equations()) {
       throw new ModelException(
-          "corner "
-              + name
+          called(name, hub)
               + " has "
               + statics.reactions().size()
               + " unknown forces for "
@@ -128,15 +136,14 @@ public record Corner(String name, Hub hub, List<SuspensionMember> members) {
     return statics;
   }
 
-  private static void refuseTwice(String corner, List<SuspensionMember> members) {
+  private static void refuseTwice(String whole, List<SuspensionMember> members) {
     if (members.isEmpty()) {
-      throw new ModelException("corner " + corner + " has no member; name what holds the wheel");
+      throw new ModelException(whole + " has no member; name what holds the wheel");
     }
     Set<String> names = new HashSet<>(Set.of(SuspensionMember.UPRIGHT));
     for (SuspensionMember member : members) {
       if (!names.add(member.name())) {
-        throw new ModelException(
-            "corner " + corner + " has two bodies or members named " + member.name());
+        throw new ModelException(whole + " has two bodies or members named " + member.name());
       }
     }
     Map<String, Mount> mounts = new LinkedHashMap<>();
@@ -145,17 +152,13 @@ public record Corner(String name, Hub hub, List<SuspensionMember> members) {
         Mount twin = mounts.putIfAbsent(mount.name(), mount);
         if (names.contains(mount.name()) || twin != null && !twin.equals(mount)) {
           throw new ModelException(
-              "corner "
-                  + corner
-                  + " has mount "
-                  + mount.name()
-                  + " twice, or a member of its name");
+              whole + " has mount " + mount.name() + " twice, or a member of its name");
         }
       }
     }
   }
 
-  private static void refuseStray(String corner, List<SuspensionMember> members) {
+  private static void refuseStray(String whole, List<SuspensionMember> members, String carrier) {
     for (SuspensionMember member : members) {
       String body = heldBy(member);
       if (!body.equals(SuspensionMember.UPRIGHT)
@@ -164,11 +167,13 @@ public record Corner(String name, Hub hub, List<SuspensionMember> members) {
         throw new ModelException(
             "bar "
                 + member.name()
-                + " of corner "
-                + corner
+                + " of "
+                + whole
                 + " holds "
                 + body
-                + ", which is neither the upright nor an arm");
+                + ", which is neither the "
+                + carrier
+                + " nor an arm");
       }
     }
   }

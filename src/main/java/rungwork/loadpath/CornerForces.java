@@ -81,8 +81,7 @@ public final class CornerForces {
   public double along(String bar) {
     SuspensionMember member = corner.member(bar);
     if (!(member instanceof Bar || member instanceof SuspensionMember.RollBarLink)) {
-      throw new ModelException(
-          bar + " of corner " + corner.name() + " is no bar; ask for its mounts");
+      throw new ModelException(bar + " of " + corner.called() + " is no bar; ask for its mounts");
     }
     for (int i = 0; i < forces.length; i++) {
       if (reactions.get(i).member().equals(bar)) {
@@ -166,7 +165,7 @@ public final class CornerForces {
   /** An arm cut beside each bar that stands on it, seen from its ball joint. */
   private List<ArmCut> cuts(String arm) {
     if (!(corner.member(arm) instanceof Arm own)) {
-      throw new ModelException(arm + " of corner " + corner.name() + " is no arm");
+      throw new ModelException(arm + " of " + corner.called() + " is no arm");
     }
     Vector3D ball = sum(r -> r.body().equals(SuspensionMember.UPRIGHT) && r.heldBy(arm) ? -1 : 0);
     List<ArmCut> cuts = new ArrayList<>();
@@ -212,8 +211,7 @@ public final class CornerForces {
         .orElseThrow(
             () ->
                 new ModelException(
-                    "corner "
-                        + corner.name()
+                    corner.called()
                         + " is not held by mount "
                         + name
                         + "; it is held by "

@@ -14,12 +14,39 @@ import rungwork.frame.Wrench;
  * @param contact the middle of its contact with the ground
  * @param brakeCarriers names of the ladder's features that hold a brake or final drive inboard of a
  *     shaft; empty when the brake sits in the wheel
+ * @param carrier what carries the wheel
  */
-public record Hub(Point centre, Point contact, List<String> brakeCarriers) {
+public record Hub(Point centre, Point contact, List<String> brakeCarriers, Carrier carrier) {
   /** Refuses a wheel whose middle is not above the ground. */
   public Hub {
     brakeCarriers = List.copyOf(brakeCarriers);
     Guard.positive("height of the wheel's middle", centre.z() - contact.z(), Scale.MM);
+  }
+
+  /** The body that the members hold. */
+  public enum Carrier {
+    /** An upright, for one wheel. */
+    UPRIGHT("corner", "upright"),
+    /** A beam, for two wheels. */
+    BEAM("axle", "axle");
+
+    private final String whole;
+    private final String body;
+
+    Carrier(String whole, String body) {
+      this.whole = whole;
+      this.body = body;
+    }
+
+    /** What messages call the body with its members. */
+    String whole() {
+      return whole;
+    }
+
+    /** What messages call the body. */
+    String body() {
+      return body;
+    }
   }
 
   /**
@@ -30,7 +57,7 @@ public record Hub(Point centre, Point contact, List<String> brakeCarriers) {
    * @return the hub
    */
   public static Hub brakedInWheel(Point centre, Point contact) {
-    return new Hub(centre, contact, List.of());
+    return new Hub(centre, contact, List.of(), Carrier.UPRIGHT);
   }
 
   /**
@@ -45,7 +72,7 @@ public record Hub(Point centre, Point contact, List<String> brakeCarriers) {
     if (carriers.length == 0) {
       throw new ModelException("an inboard brake is held by nothing; name what holds it");
     }
-    return new Hub(centre, contact, List.of(carriers));
+    return new Hub(centre, contact, List.of(carriers), Carrier.UPRIGHT);
   }
 
   /**

@@ -125,13 +125,13 @@ final class Statics {
     System.arraycopy(six, 0, rows, SIX * body, SIX);
   }
 
-  /** The motion that the members resist least, in words. */
-  String leastResisted() {
+  /** The motion that the members resist least, in words; the upright by the name it goes by. */
+  String leastResisted(String upright) {
     double[] motion = parts.getU().getColumn(equations() - 1);
     for (int body = 0; body < bodies.size(); body++) {
       Motion own = Motion.of(motion, SIX * body);
       if (own.amount() > Motion.NOTHING) {
-        return own.words(bodies.get(body));
+        return own.words(bodies.get(body), upright);
       }
     }
     throw new IllegalStateException("a motion of unit length moves nothing");
@@ -159,11 +159,11 @@ final class Statics {
     /**
      * A body that turns about a line far from the wheel's middle moves there more than it turns.
      */
-    String words(String body) {
+    String words(String body, String upright) {
       boolean slides = slide.getNorm() > turn.getNorm() / 2;
       String what = slides ? SLIDES.get(largest(slide)) : TURNS.get(largest(turn));
       return body.equals(SuspensionMember.UPRIGHT)
-          ? what + " of the upright"
+          ? what + " of the " + upright
           : "turning of arm " + body;
     }
 

@@ -2,6 +2,7 @@ package rungwork.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import rungwork.frame.Point;
 import rungwork.frame.Wrench;
 import rungwork.loadpath.Corner;
@@ -21,6 +22,9 @@ final class CornerSketch {
   private static final double LONGEST = 90;
   private static final double SHORTEST = 16;
   private static final double BETWEEN = 190;
+
+  /** How many rows up and down a value may be moved. */
+  private static final int ROWS = 6;
 
   /** A smaller part of the largest force is not drawn. */
   private static final double DRAWN = 0.03;
@@ -66,9 +70,11 @@ final class CornerSketch {
     for (SuspensionMember member : forces.corner().members()) {
       canvas.part(member.name(), () -> member(sight, shift, member));
     }
+    List<List<Label>> values = new ArrayList<>();
     for (Force force : arrows()) {
-      arrow(sight, shift, force);
+      arrow(sight, shift, force).ifPresent(values::add);
     }
+    values.forEach(labels::put);
     Box box = around(sight);
     double x = (box.left() + box.right()) / 2 + shift.x();
     double y = box.bottom() + LONGEST + 30;
@@ -100,8 +106,10 @@ final class CornerSketch {
   private void member(Sight sight, Spot shift, SuspensionMember member) {
     Spot outer = at(sight, shift, outer(member));
     for (Mount mount : member.mounts()) {
-      canvas.line("limit", at(sight, shift, mount.at()), outer);
-      canvas.circle("hollow", at(sight, shift, mount.at()), 3.5);
+      Spot inner = at(sight, shift, mount.at());
+      canvas.line("limit", inner, outer);
+      canvas.circle("hollow", inner, 3.5);
+      labels.keepFree(inner, outer);
     }
     canvas.circle("solid", outer, 3);
   }
@@ -118,11 +126,12 @@ final class CornerSketch {
         : forces.corner().hub().centre();
   }
 
-  private void arrow(Sight sight, Spot shift, Force force) {
+  /** Draws a force; where its value may stand, or nothing for a force too small to draw. */
+  private Optional<List<Label>> arrow(Sight sight, Spot shift, Force force) {
     Spot way = sight.along(force.wrench().fx(), force.wrench().fy(), force.wrench().fz());
     double own = Math.hypot(way.x(), way.y()) / scale;
     if (own <= DRAWN * largest) {
-      return;
+      return Optional.empty();
     }
     double length = SHORTEST + (LONGEST - SHORTEST) * own / largest;
     double k = length / (own * scale);
@@ -132,17 +141,20 @@ final class CornerSketch {
     canvas.part(
         force.name() + ": " + value,
         () -> new Arrow(tail, tip).draw(canvas, "force", "head-of-force"));
-    labels.put(around(tail, tip, value));
+    labels.keepFree(tail, tip);
+    return Optional.of(around(tail, tip, value));
   }
 
-  /** Places for a value behind an arrow's tail. */
+  /** Places for a value: behind an arrow's tail, nearest first, then before it. */
   private static List<Label> around(Spot tail, Spot tip, String words) {
-    double side = tail.x() < tip.x() ? -1 : 1;
+    double behind = tail.x() < tip.x() ? -1 : 1;
     List<Label> places = new ArrayList<>();
-    for (int row = 0; row < 4; row++) {
-      for (double down : new double[] {4 + 14 * row, 4 - 14 * row}) {
-        Spot at = tail.plus(side * 6, down);
-        places.add((side < 0 ? Label.end(at, words) : Label.at(at, words)).css("small on"));
+    for (int row = 0; row < ROWS; row++) {
+      for (double side : new double[] {behind, -behind}) {
+        for (double down : new double[] {4 + 14 * row, 4 - 14 * row}) {
+          Spot at = tail.plus(side * 8, down);
+          places.add((side < 0 ? Label.end(at, words) : Label.at(at, words)).css("small on"));
+        }
       }
     }
     return places;

@@ -5,6 +5,9 @@ import java.util.List;
 
 /** Puts words where they cover nothing else: the first free place of those offered. */
 final class Labels {
+  /** Length of line that one box covers [px]. */
+  private static final double PIECE = 4;
+
   private final Canvas canvas;
   private final List<Box> taken = new ArrayList<>();
 
@@ -15,6 +18,17 @@ final class Labels {
   /** Keeps labels out of a place. */
   void keepFree(Box box) {
     taken.add(box);
+  }
+
+  /** Keeps labels off a line. */
+  void keepFree(Spot from, Spot to) {
+    double length = Math.hypot(to.x() - from.x(), to.y() - from.y());
+    int pieces = (int) Math.ceil(length / PIECE);
+    for (int i = 0; i <= pieces; i++) {
+      double part = pieces == 0 ? 0 : (double) i / pieces;
+      Spot at = from.plus(part * (to.x() - from.x()), part * (to.y() - from.y()));
+      taken.add(Box.EMPTY.and(at).grown(PIECE / 2));
+    }
   }
 
   /** Writes a label at the first of these places that is free, or else at the first. */

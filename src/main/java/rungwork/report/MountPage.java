@@ -42,7 +42,7 @@ final class MountPage {
     blocks.addAll(weakest(sheet));
     blocks.addAll(chains(sheet, units));
     blocks.addAll(loads(sheet, units));
-    blocks.addAll(SheetPage.gaps(sheet.sheet()));
+    blocks.addAll(SheetPage.gaps(sheet.sheet(), units));
     return new Page(blocks);
   }
 

@@ -51,15 +51,15 @@ final class SheetPage {
     sheet.cautions().forEach(caution -> blocks.add(new Block.Warning(caution.text())));
     governing(blocks);
     worstOfEach(blocks);
-    blocks.addAll(gaps(sheet));
+    blocks.addAll(gaps(sheet, units));
     return blocks;
   }
 
   /** What was not checked within its range, and what was assumed. */
-  static List<Block> gaps(CheckSheet sheet) {
+  static List<Block> gaps(CheckSheet sheet, Units units) {
     List<Block> blocks = new ArrayList<>();
-    open(blocks, "Shown, but outside a formula's range", sheet.outsideRange());
-    open(blocks, "Not checked", sheet.notChecked());
+    open(blocks, "Shown, but outside a formula's range", sheet.outsideRange(), units);
+    open(blocks, "Not checked", sheet.notChecked(), units);
     remarks(blocks, "Not checked at all by this version", sheet.notMade());
     remarks(blocks, "Assumptions", sheet.assumptions());
     return blocks;
@@ -166,7 +166,7 @@ final class SheetPage {
   }
 
   /** What was not made within its range: one line for each question and reason, its parts named. */
-  private static void open(List<Block> blocks, String heading, List<Check> checks) {
+  private static void open(List<Block> blocks, String heading, List<Check> checks, Units units) {
     if (checks.isEmpty()) {
       return;
     }
@@ -174,7 +174,7 @@ final class SheetPage {
     for (Check check : checks) {
       parts
           .computeIfAbsent(
-              List.of(check.what(), Working.reason(check.verdict())), key -> new ArrayList<>())
+              List.of(check.what(), check.verdict().reason(units)), key -> new ArrayList<>())
           .add(check.part());
     }
     List<Row> rows = new ArrayList<>();

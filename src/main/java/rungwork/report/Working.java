@@ -3,7 +3,6 @@ package rungwork.report;
 import java.util.ArrayList;
 import java.util.List;
 import rungwork.check.Check;
-import rungwork.check.Verdict;
 import rungwork.quantity.Units;
 
 /** The lines behind a check: each formula with its numbers, then the sources and the caution. */
@@ -13,7 +12,7 @@ final class Working {
   static List<String> lines(Check check, Units units) {
     List<String> lines = new ArrayList<>();
     check.working().forEach(step -> lines.add(step.text(units)));
-    String reason = reason(check.verdict());
+    String reason = check.verdict().reason(units);
     if (!reason.isEmpty()) {
       lines.add(reason);
     }
@@ -22,13 +21,5 @@ final class Working {
       lines.add("Caution: " + check.caution());
     }
     return lines;
-  }
-
-  /** Why a check was not made within its range; empty when it was. */
-  static String reason(Verdict verdict) {
-    if (verdict instanceof Verdict.NotChecked open) {
-      return open.reason();
-    }
-    return verdict instanceof Verdict.OutsideRange outside ? outside.outside() : "";
   }
 }

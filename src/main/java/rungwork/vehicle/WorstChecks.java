@@ -4,7 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import rungwork.check.Check;
-import rungwork.check.Verdict;
+import rungwork.quantity.Units;
 
 /**
  * Of the same question asked of the same part in the same event under several assumptions, the
@@ -22,19 +22,12 @@ final class WorstChecks {
     return List.copyOf(worst.values());
   }
 
+  /** Each reason for no answer is kept apart, and so is each range that was left. */
   private static List<String> question(Event event, Check check) {
-    return List.of(event.name(), check.part(), check.what(), kind(check.verdict()));
+    return List.of(event.name(), check.part(), check.what(), check.verdict().reason(Units.METRIC));
   }
 
   private static Check worse(Check before, Check now) {
     return now.utilisation().orElse(0) > before.utilisation().orElse(0) ? now : before;
-  }
-
-  /** Each reason for no answer is kept apart, and so is each range that was left. */
-  private static String kind(Verdict verdict) {
-    if (verdict instanceof Verdict.NotChecked open) {
-      return open.reason();
-    }
-    return verdict instanceof Verdict.OutsideRange outside ? outside.outside() : "measured";
   }
 }

@@ -42,6 +42,7 @@ import rungwork.material.RatedMaterial;
 import rungwork.material.Source;
 import rungwork.material.UnratedMaterial;
 import rungwork.quantity.Kind;
+import rungwork.quantity.Units;
 import rungwork.section.Properties;
 import rungwork.section.Section;
 import rungwork.section.StressPoint;
@@ -443,11 +444,11 @@ class MemberChecksTest {
     Check torsion = only("torsion of an open section", checks);
     assertEquals(
         new NotChecked(
-            "it carries twist, and nothing says how far its ends hold the warping; the working shows"
-                + " the shear stress for free ends and the warping stress for held ends, both for"
-                + " the torque of a frame whose ends are free; a frame with held ends carries more;"
-                + " a section that has to carry twist and is not checked for it cannot be named the"
-                + " choice"),
+            "it carries twist, and nothing says how far its ends hold the warping; the working"
+                + " shows the shear stress for free ends and the warping stress for held ends, both"
+                + " for the torque of a frame whose ends are free; a frame with held ends carries"
+                + " more; a section that has to carry twist and is not checked for it cannot be"
+                + " named the choice"),
         torsion.verdict());
     assertEquals(
         40
@@ -459,7 +460,7 @@ class MemberChecksTest {
         1);
     assertEquals(
         "the stress of warping is left out",
-        ((OutsideRange) only("combined stress", checks).verdict()).outside());
+        only("combined stress", checks).verdict().reason(Units.METRIC));
   }
 
   @Test
@@ -475,7 +476,7 @@ class MemberChecksTest {
     assertEquals(
         "an open section can also buckle by twisting (EN 1993-1-1:2005, 6.3.1.4), which is not"
             + " checked; only buckling by bending is shown",
-        ((OutsideRange) only("column buckling with bending", checks).verdict()).outside());
+        only("column buckling with bending", checks).verdict().reason(Units.METRIC));
   }
 
   @Test
@@ -551,7 +552,7 @@ class MemberChecksTest {
     assertEquals(
         "the moment factors of EN 1993-1-1:2005, annex B, are for hollow and I-sections, not for"
             + " solid bars",
-        ((OutsideRange) check.verdict()).outside());
+        check.verdict().reason(Units.METRIC));
   }
 
   @Test
@@ -567,8 +568,7 @@ class MemberChecksTest {
             BAR, cantilever(new Stock(TUBE, aluminium), new Wrench(-5e3, 0, 0, 0, 500, 0)), NONE);
     String reason = "outside EN 1993-1-1: 6061-T6 is not steel";
     assertEquals(new NotChecked(reason), only("wall slenderness", checks).verdict());
-    assertEquals(
-        reason, ((OutsideRange) only("lateral-torsional buckling", checks).verdict()).outside());
+    assertEquals(reason, only("lateral-torsional buckling", checks).verdict().reason(Units.METRIC));
     assertTrue(only("column buckling with bending", checks).verdict() instanceof OutsideRange);
     assertTrue(only("combined stress", checks).verdict() instanceof OutsideRange);
   }

@@ -16,8 +16,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import rungwork.check.Check;
 import rungwork.check.LimitState;
-import rungwork.check.Verdict;
 import rungwork.frame.Wrench;
+import rungwork.quantity.Units;
 
 class TabTest {
   private final Tab tab = Parts.tab();
@@ -114,10 +114,9 @@ class TabTest {
     Tab thin = new Tab("thin", tab.material(), Tab.Plate.single(mm(3), mm(40), mm(30)), tab.eye());
     FaceLoad load = Parts.load(Wrench.force(0, 0, 1000), thin.hole());
     assertEquals(
-        new Verdict.NotChecked(
-            "the hole of 10.50 mm is wider than 2.5 times the plate of 3.000 mm, beyond the"
-                + " proportions of EN 1993-1-8, table 3.9; no formula with a source is at hand"),
-        named(thin.checks(load), "sideways buckling of the end").verdict());
+        "the hole of 10.50 mm is wider than 2.5 times the plate of 3.000 mm, beyond the"
+            + " proportions of EN 1993-1-8, table 3.9; no formula with a source is at hand",
+        named(thin.checks(load), "sideways buckling of the end").verdict().reason(Units.METRIC));
     assertFalse(has(pulled(0, 0, 1000), "sideways buckling of the end"));
   }
 
@@ -202,10 +201,9 @@ class TabTest {
     Tab soft = new Tab("soft", Parts.ALUMINIUM, tab.plate(), tab.eye());
     List<Check> checks = Fold.of(soft, mm(10), mm(25)).checks(Parts.load(Wrench.ZERO, tab.hole()));
     assertEquals(
-        new Verdict.NotChecked(
-            "the rule that a bend's inside radius is at least the thickness is for steel up to"
-                + " S355; ask the maker of 6061-T6 how tightly it folds"),
-        named(checks, "bend radius").verdict());
+        "the rule that a bend's inside radius is at least the thickness is for steel up to"
+            + " S355; ask the maker of 6061-T6 how tightly it folds",
+        named(checks, "bend radius").verdict().reason(Units.METRIC));
   }
 
   private static boolean has(List<Check> checks, String what) {

@@ -21,6 +21,7 @@ import rungwork.frame.Wrench;
 import rungwork.joint.WeldGroup.Parent;
 import rungwork.joint.WeldGroup.Run;
 import rungwork.joint.WeldGroup.Seam;
+import rungwork.quantity.Units;
 
 class WeldGroupTest {
   private static final Point ORIGIN = new Point(0, 0, 0);
@@ -152,7 +153,7 @@ class WeldGroupTest {
       assertEquals(
           "outside EN 1993-1-8: throat 2.121 mm is under 3.000 mm; outside EN 1993-1-8: a run of"
               + " 25.76 mm is shorter than 30.00 mm",
-          ((Verdict.OutsideRange) verdict).outside());
+          verdict.reason(Units.METRIC));
       assertTrue(verdict.numbers().isPresent());
     }
     assertTrue(named(checks, "weld throat, second opinion").made());
@@ -187,10 +188,9 @@ class WeldGroupTest {
             "tab weld", SIDES, Seam.fillet(mm(5), MPa(165)), Parent.of(Parts.ALUMINIUM, mm(8)));
     List<Check> checks = soft.checks(Parts.load(Wrench.force(0, 0, 1000), ORIGIN));
     assertEquals(
-        new Verdict.NotChecked(
-            "EN 1993-1-8 and AISC 360 cover welds of steel; those of 6061-T6 need EN 1999-1-1 and"
-                + " the filler's strength"),
-        named(checks, "weld throat").verdict());
+        "EN 1993-1-8 and AISC 360 cover welds of steel; those of 6061-T6 need EN 1999-1-1 and"
+            + " the filler's strength",
+        named(checks, "weld throat").verdict().reason(Units.METRIC));
     assertEquals(
         115e6 * 0.005 / Math.sqrt(3), capacity(checks, "base metal beside the weld"), 1e-3);
   }
@@ -237,7 +237,8 @@ class WeldGroupTest {
   @Test
   void bad_welds_are_refused_by_name() {
     Refused.with(
-        "leg 9.000 mm of weld tab weld is above the thinner wall of 8.000 mm; it must not exceed it",
+        "leg 9.000 mm of weld tab weld is above the thinner wall of 8.000 mm; it must not exceed"
+            + " it",
         () -> fillet(9, SIDES));
     Refused.with(
         "a run of weld tab weld is 5.000 mm long; start and stop take 7.071 mm and nothing is left",

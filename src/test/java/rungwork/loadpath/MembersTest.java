@@ -192,6 +192,18 @@ class MembersTest {
   }
 
   @Test
+  void an_axle_without_its_rod_across_is_refused_by_its_own_name() {
+    List<SuspensionMember> loose = new ArrayList<>(axle().members());
+    loose.removeIf(member -> member.name().equals("rod across"));
+    assertEquals(
+        "nothing resists sideways movement of the axle of axle rear axle; add what holds it",
+        assertThrows(
+                ModelException.class,
+                () -> new BeamAxle("rear axle", axle().left(), axle().right(), loose))
+            .getMessage());
+  }
+
+  @Test
   void a_fourth_link_along_the_axle_is_more_than_statics_can_share() {
     List<SuspensionMember> five = new ArrayList<>(axle().members());
     five.add(
@@ -200,7 +212,7 @@ class MembersTest {
             Corners.mount("second upper", -1600, 200, 400),
             Corners.at(-2000, 200, 400)));
     assertEquals(
-        "corner rear axle has 7 unknown forces for 6 equations of equilibrium: statics cannot say"
+        "axle rear axle has 7 unknown forces for 6 equations of equilibrium: statics cannot say"
             + " how they share; take members out",
         assertThrows(
                 ModelException.class,

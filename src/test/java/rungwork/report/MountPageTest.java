@@ -4,7 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
 import rungwork.check.Caution;
@@ -132,10 +135,31 @@ class MountPageTest {
     }
     assertTrue(
         words.contains(
-            "every way: strength of arms and links not listed; repeated load, unless screened apart"),
+            "every way: strength of arms and links not listed; repeated load, unless screened"
+                + " apart"),
         words);
     assertTrue(words.contains("tab, besides: "), words);
     assertTrue(words.contains("rocking of the face of rail wall"), words);
+  }
+
+  @Test
+  void an_inch_pound_page_has_no_metric_unit_in_it() {
+    ChainSheet open = Mounts.thin();
+    List<Page> pages =
+        List.of(
+            MountPage.of(open, Units.INCH_POUND),
+            MountPage.of(Mounts.wrapped(), Units.INCH_POUND),
+            CornerPage.of(open.corners().get(0), Units.INCH_POUND));
+    for (Page page : pages) {
+      List<String> metric =
+          Pattern.compile("[^\\n]*\\d (mm|mm²|cm²|cm³|kN|N|N·m|kN·m|N/mm|MPa|kg)\\b[^\\n]*")
+              .matcher(page.text() + Xml.seen(page.html()))
+              .results()
+              .map(MatchResult::group)
+              .toList();
+      assertEquals(List.of(), metric);
+    }
+    assertTrue(pages.get(0).text().replaceAll("\\s+", " ").contains("throat 0.05568 in is under"));
   }
 
   @Test

@@ -75,6 +75,28 @@ final class Mounts {
             Factors.ROAD);
   }
 
+  /** A thin seam on a thin wall, the plate off its centre line: much of it outside every rule. */
+  static ChainSheet thin() {
+    Tab tab = Parts.tab();
+    WeldGroup weld =
+        new WeldGroup(
+            "weld",
+            Run.bothSides(mm(12), mm(5)),
+            Seam.fillet(mm(2), MPa(490)),
+            Parent.of(Parts.S355, mm(2)));
+    PlateOnTube wall =
+        PlateOnTube.of(
+            "rail wall",
+            TubeWall.of(Parts.S355, mm(80), mm(40), mm(2)),
+            Foot.central(PlateOnTube.Way.LONGITUDINAL, mm(40), mm(5)).moved(mm(10)));
+    Pivot bolt = new Pivot("bolt", tab, Bolt.Threads.IN_PLANE, Pivot.Stack.of(mm(1), mm(20)));
+    Face face = new Face(Corners.at(150, 370, 170), Direction.UP, Direction.LEFT);
+    return new MountChain("lower fore", face, List.of(bolt, tab, weld, wall))
+        .under(
+            List.of(Corners.twoArms().under("braking", Wrench.force(-1000, 0, 2000))),
+            Factors.ROAD);
+  }
+
   private static MountChain chain(Tab tab, List<Run> runs) {
     Pivot bolt = new Pivot("bolt", tab, Bolt.Threads.IN_PLANE, Pivot.Stack.of(mm(1), mm(20)));
     WeldGroup weld =
