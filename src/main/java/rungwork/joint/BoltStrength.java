@@ -57,6 +57,13 @@ record BoltStrength(Bolt bolt, Bolt.Threads threads, Factors factors) {
           List.of(FUB, AS, Letters.GAMMA_M2, Letters.GAMMA),
           TABLE,
           in -> 0.9 * in[0] * in[1] / (in[2] * in[3]));
+  private static final Formula AMERICAN_TENSION =
+      new Formula(
+          Letters.force("φrn", "tension strength"),
+          "{φ}·0.75·{fub}·{A}/{γ}",
+          List.of(Letters.PHI, FUB, A, Letters.GAMMA),
+          "AISC 360-16, J3.6 and table J3.2",
+          in -> in[0] * 0.75 * in[1] * in[2] / in[3]);
   private static final Formula COMBINED =
       new Formula(
           Letters.UTILISATION,
@@ -155,6 +162,12 @@ record BoltStrength(Bolt bolt, Bolt.Threads threads, Factors factors) {
   /** Tension resistance. */
   Step tension() {
     return TENSION.with(ultimate(), bolt.size().stressArea(), factors.gammaM2(), design());
+  }
+
+  /** Tension strength by the second opinion, on the shank's area. */
+  Step americanTension() {
+    double minimum = bolt.strength().minimum().ultimate();
+    return AMERICAN_TENSION.with(factors.phi(), minimum, shank().result(), design());
   }
 
   /** Shear and tension together. */

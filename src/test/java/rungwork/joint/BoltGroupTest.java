@@ -111,7 +111,7 @@ class BoltGroupTest {
   @Test
   void utilisation_is_linear_in_the_load() {
     Wrench wrench = new Wrench(900, -400, 1200, 30, -20, 15);
-    BoltGroup group = group("8.8", SQUARE);
+    Joint group = group("8.8", SQUARE).pried(mm(25));
     List<Check> once = group.checks(Parts.load(wrench, MIDDLE));
     List<Check> thrice = group.checks(Parts.load(wrench.times(3), MIDDLE));
     for (int i = 0; i < once.size(); i++) {
