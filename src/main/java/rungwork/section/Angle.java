@@ -8,8 +8,8 @@ import rungwork.fault.Scale;
 
 /**
  * A rolled angle, its heel at the bottom right, one leg up and one to the left. The outline has a
- * root fillet and toes rounded by half its radius (EN 10056-1, from memory); shear and torsion are
- * those of two straight walls that meet at their centre lines.
+ * root fillet and toes rounded by half its radius (EN 10056-1, from memory); shear is that of two
+ * straight walls that meet at their centre lines, torsion knows the bulge at the root.
  *
  * @param height of the upright leg, outside [m]
  * @param width of the level leg, outside [m]
@@ -48,12 +48,21 @@ record Angle(double height, double width, double wall, double root) {
     List<Strip> strips = List.of(new Strip(upright, wall), new Strip(level, wall));
     Stream<Mark> heel = Stream.of(new Mark("heel", Spot.ORIGIN, 0, 1, 1));
     return new ThinShape(
-        Label.sized("angle", height, width, wall),
-        outline(),
-        strips,
-        Stream.concat(Marks.chain(List.of(LEG, LEG), strips).stream(), heel).toList(),
-        flats(),
-        Torsion.OPEN);
+            Label.sized("angle", height, width, wall),
+            outline(),
+            strips,
+            Stream.concat(Marks.chain(List.of(LEG, LEG), strips).stream(), heel).toList(),
+            flats(),
+            Torsion.OPEN)
+        .twisting(torsionConstant());
+  }
+
+  private double torsionConstant() {
+    double centre = wall + root;
+    return RolledTorsion.wall(height + width - wall, wall, wall)
+        - 2 * RolledTorsion.end(wall, 0)
+        - 2 * RolledTorsion.rounding(root / 2, wall)
+        + new RolledTorsion(wall, wall, root).corner(new Spot(centre, centre));
   }
 
   private Outline outline() {

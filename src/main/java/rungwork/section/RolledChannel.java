@@ -10,12 +10,10 @@ import rungwork.fault.Scale;
 
 /**
  * A rolled channel with parallel or tapered flanges, its web upright on the right, its flanges
- * pointing left (+y). Fillets and rounded toes count in the outline; shear and torsion are those of
- * straight walls that meet at their centre lines, as tables of such channels take them for the
- * shear centre. A tapered flange is a row of pieces, each as thick as it is in its middle.
- *
- * <p>So the torsion constant leaves out the bulge where flange and web meet, which tables count:
- * the constant here is lower, on the safe side for stiffness; the stress follows from it.
+ * pointing left (+y). Fillets and rounded toes count in the outline and in the torsion constant;
+ * shear is that of straight walls that meet at their centre lines, as tables of such channels take
+ * them for the shear centre. A tapered flange is a row of pieces, each as thick as it is in its
+ * middle.
  *
  * @param depth along z [m]
  * @param width of the flanges along y, over the web [m]
@@ -59,12 +57,29 @@ record RolledChannel(double depth, double width, RolledWalls walls) {
     List<Strip> strips = strips();
     String kind = walls.taper().parallel() ? "rolled channel" : "taper-flange channel";
     return new ThinShape(
-        Label.sized(kind, depth, width, walls.web(), walls.flange()),
-        new Outline(List.of(edge())),
-        strips,
-        marks(strips).toList(),
-        flats(),
-        Torsion.OPEN);
+            Label.sized(kind, depth, width, walls.web(), walls.flange()),
+            new Outline(List.of(edge())),
+            strips,
+            marks(strips).toList(),
+            flats(),
+            Torsion.OPEN)
+        .twisting(torsionConstant());
+  }
+
+  private double torsionConstant() {
+    double slope = walls.taper().slope();
+    double toe = thickness(width);
+    double root = thickness(walls.web());
+    double out = walls.web() + walls.root();
+    Spot fillet = new Spot(out, thickness(out) + walls.root() * Math.hypot(1, slope));
+    double flange =
+        RolledTorsion.wall(width - walls.web(), toe, root)
+            + RolledTorsion.wall(walls.web(), root, root)
+            - RolledTorsion.end(toe, slope)
+            - RolledTorsion.end(root, -slope)
+            - RolledTorsion.rounding(walls.taper().toe(), toe)
+            + new RolledTorsion(walls.web(), root, walls.root()).corner(fillet);
+    return 2 * flange + RolledTorsion.wall(depth - 2 * root, walls.web(), walls.web());
   }
 
   private double thickness(double fromBack) {

@@ -44,6 +44,8 @@ record SizeFile(String file, String table) {
     files.put("channel UPE EN 10365", "channels-upe.csv");
     files.put("channel UPN DIN 1026-1", "channels-upn.csv");
     files.put("channel C ASTM A6", "channels-c.csv");
+    files.put("equal angle EN 10056-1", "equal-angles.csv");
+    files.put("unequal angle EN 10056-1", "unequal-angles.csv");
     files.put("flat EN 10058", "flats.csv");
     files.put("square tube inch", "inch-square-tubes.csv");
     files.put("rectangular tube inch", "inch-rectangular-tubes.csv");

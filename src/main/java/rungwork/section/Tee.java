@@ -11,8 +11,8 @@ import rungwork.fault.Scale;
  *
  * <p>A rolled one has equal height, width and thicknesses as EN 10055:1995 lists them: inner faces
  * that slope by 2 %, the flange's thickness measured half-way out, the web's half-way down; radii t
- * at the root, t/2 at the flange's toes, t/4 at the web's (from memory). Shear and torsion are
- * those of three straight walls that meet at their centre lines.
+ * at the root, t/2 at the flange's toes, t/4 at the web's (from memory). Shear is that of three
+ * straight walls that meet at their centre lines; torsion knows the bulge at the root.
  *
  * @param height over flange and web [m]
  * @param width of the flange [m]
@@ -46,7 +46,7 @@ record Tee(double height, double width, double web, double flange) {
     Spot middleOfWeb = new Spot(0, -(height + flange) / 2);
     List<Segment> upright = Outline.rectangle(middleOfWeb, height - flange, web);
     List<Segment> level = Outline.rectangle(new Spot(0, -flange / 2), flange, width);
-    return shape("welded tee", new Outline(List.of(level, upright)));
+    return shape("welded tee", new Outline(List.of(level, upright))).twisting(torsionConstant(0));
   }
 
   ThinShape rolled() {
@@ -60,7 +60,21 @@ record Tee(double height, double width, double web, double flange) {
                   Scale.MM.show(flange),
                   Scale.MM.show(least)));
     }
-    return shape("rolled tee", new Outline(List.of(rolledEdge())));
+    return shape("rolled tee", new Outline(List.of(rolledEdge())))
+        .twisting(torsionConstant(flange) - roundings());
+  }
+
+  private double torsionConstant(double root) {
+    return RolledTorsion.wall(width, flange, flange)
+        + RolledTorsion.wall(height - flange, web, web)
+        - 2 * RolledTorsion.end(flange, 0)
+        - RolledTorsion.end(web, 0)
+        + new RolledTorsion(web, flange, root).tee();
+  }
+
+  private double roundings() {
+    return 2 * RolledTorsion.rounding(flange / 2, flange)
+        + 2 * RolledTorsion.rounding(flange / 4, web);
   }
 
   private ThinShape shape(String kind, Outline outline) {

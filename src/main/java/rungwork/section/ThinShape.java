@@ -1,6 +1,7 @@
 package rungwork.section;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
@@ -13,6 +14,7 @@ import java.util.stream.Stream;
  * @param marks where stresses are worth knowing
  * @param flats its flat walls
  * @param torsion how it carries twist
+ * @param it its torsion constant where more than its walls is known of it [m⁴]
  */
 record ThinShape(
     String name,
@@ -20,22 +22,38 @@ record ThinShape(
     List<Strip> strips,
     List<Mark> marks,
     List<Wall> flats,
-    Torsion torsion) {
+    Torsion torsion,
+    OptionalDouble it) {
+
+  ThinShape(
+      String name,
+      Outline outline,
+      List<Strip> strips,
+      List<Mark> marks,
+      List<Wall> flats,
+      Torsion torsion) {
+    this(name, outline, strips, marks, flats, torsion, OptionalDouble.empty());
+  }
+
+  /** The same shape with a torsion constant that knows more than its walls do [m⁴]. */
+  ThinShape twisting(double constant) {
+    return new ThinShape(name, outline, strips, marks, flats, torsion, OptionalDouble.of(constant));
+  }
 
   /** The same shape with more marks. */
   ThinShape marked(List<Mark> more) {
     List<Mark> all = Stream.concat(marks.stream(), more.stream()).toList();
-    return new ThinShape(name, outline, strips, all, flats, torsion);
+    return new ThinShape(name, outline, strips, all, flats, torsion, it);
   }
 
   Section section() {
     Spot centroid = outline.moments().centroid();
     Spot back = centroid.times(-1);
     ThinWalls walls = new ThinWalls(strips);
-    double it = walls.torsionConstant();
+    double constant = it.orElseGet(walls::torsionConstant);
     ShearTorsion rest =
         new ShearTorsion(
-            it,
+            constant,
             walls.warping().resistance(),
             walls.shearAreas(),
             walls.shearCentre().minus(centroid));
@@ -43,13 +61,13 @@ record ThinShape(
     return new Section(
         name,
         Properties.of(centred, rest),
-        points(walls, it, back),
+        points(walls, constant, back),
         flats.stream().map(flat -> flat.moved(back)).toList(),
         torsion,
         centred);
   }
 
-  private List<StressPoint> points(ThinWalls walls, double it, Spot back) {
+  private List<StressPoint> points(ThinWalls walls, double constant, Spot back) {
     Flow alongY = walls.shear(new Spot(1, 0));
     Flow alongZ = walls.shear(new Spot(0, 1));
     Flow twist = walls.twist();
@@ -65,7 +83,7 @@ record ThinShape(
                   fibre.z(),
                   alongY.at(mark.wall(), mark.fraction()) / t,
                   alongZ.at(mark.wall(), mark.fraction()) / t,
-                  (twist.at(mark.wall(), mark.fraction()) / t + mark.side() * t) / it,
+                  (twist.at(mark.wall(), mark.fraction()) / t + mark.side() * t) / constant,
                   warping.at(mark));
             })
         .toList();

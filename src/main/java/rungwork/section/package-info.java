@@ -41,7 +41,12 @@
  * <p><b>Tapered flanges</b> are rows of five pieces in shear and torsion. Where tables take such
  * flanges as parallel with their average thickness, as American ones do for the shear centre, the
  * place found here lies nearer to the web, because the metal does: by 15 % of its distance from the
- * web's back. The bulge where flange and web meet is left out of the torsion constant.
+ * web's back.
+ *
+ * <p><b>Torsion constants of rolled open shapes</b> and of plates welded to a T add the bulge where
+ * walls meet and take off what free ends lack ({@code RolledTorsion}), as European tables do.
+ * Against Saint-Venant's torsion solved on the exact outline they are right to 2 %; angles stand
+ * 1.4 to 2 % high.
  *
  * <p><b>Several parts</b> count as one section where they are fastened along their length; {@link
  * rungwork.section.BuiltUp} says when they are. A weld between two walls passes shear on; its own

@@ -129,8 +129,12 @@ final class Shapes {
         shape.strips().stream()
             .map(s -> new Strip(scaled(s.path(), factor), factor * s.thickness(), s.filled()))
             .toList();
-    return new ThinShape(
-        shape.name(), new Outline(loops), strips, List.of(), List.of(), shape.torsion());
+    ThinShape plain =
+        new ThinShape(
+            shape.name(), new Outline(loops), strips, List.of(), List.of(), shape.torsion());
+    return shape.it().isEmpty()
+        ? plain
+        : plain.twisting(Math.pow(factor, 4) * shape.it().getAsDouble());
   }
 
   private static Segment scaled(Segment piece, double factor) {

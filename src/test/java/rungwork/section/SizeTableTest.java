@@ -50,7 +50,9 @@ class SizeTableTest {
     "channel UPN DIN 1026-1, upn 80, UPN 80",
     "channel C ASTM A6, C 6 x 8.2, C6x8.2",
     "channel C ASTM A6, 3x4.1, C3x4.1",
-    "channel UPE EN 10365, 80, UPE 80"
+    "channel UPE EN 10365, 80, UPE 80",
+    "equal angle EN 10056-1, 50x5, angle 50x50x5",
+    "unequal angle EN 10056-1, 60 x 40 x 5 mm, angle 60x40x5"
   })
   void a_size_is_read_as_the_trade_writes_it(String table, String size, String name) {
     assertEquals(name, SizeTable.of(table).at(size).name());

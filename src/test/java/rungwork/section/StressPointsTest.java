@@ -92,7 +92,13 @@ class StressPointsTest {
             .flatMap(wall -> Stream.of(-1, 1).flatMap(side -> face(shape, wall, side)))
             .toList();
     return new ThinShape(
-            shape.name(), shape.outline(), shape.strips(), marks, List.of(), shape.torsion())
+            shape.name(),
+            shape.outline(),
+            shape.strips(),
+            marks,
+            List.of(),
+            shape.torsion(),
+            shape.it())
         .section()
         .points();
   }

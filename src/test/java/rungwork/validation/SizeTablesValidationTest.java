@@ -20,7 +20,8 @@ import rungwork.section.SizeTable.Size;
 
 /**
  * Every figure that a table of sizes prints against the computed one. All are asserted; of each
- * property of a table the three that come nearest to their tolerance are recorded.
+ * property of a table the three that come nearest to their tolerance are recorded, one where the
+ * table was only recalled.
  */
 class SizeTablesValidationTest {
   private static final int RECORDED = 3;
@@ -35,6 +36,7 @@ class SizeTablesValidationTest {
   }
 
   private static final String UPN = "channel UPN DIN 1026-1";
+  private static final String ANGLE = "unequal angle EN 10056-1";
   private static final String C = "channel C ASTM A6";
 
   private static final List<Doubt> DOUBTS =
@@ -53,6 +55,20 @@ class SizeTablesValidationTest {
               "the table prints 600 beside a modulus of 85.6 cm³, which is 599.2 / 7"),
           new Doubt(
               UPN,
+              ".*",
+              "yM",
+              0.035,
+              "the printed shear centre lies up to 1 mm nearer to the web than the flow in tapered"
+                  + " flanges has it"),
+          new Doubt(
+              UPN,
+              ".*",
+              "It",
+              0.015,
+              "the table stands from 1.4 % below to 1.4 % above; the outline solved by differences"
+                  + " lies 1 % below what is computed"),
+          new Doubt(
+              UPN,
               "UPN (50|65|80)",
               ".*",
               0.016,
@@ -65,6 +81,12 @@ class SizeTablesValidationTest {
               "the table stands up to 0.5 % off its own dimensions with slope and radii"),
           new Doubt(
               C,
+              ".*",
+              "Cw",
+              0.02,
+              "the table was computed with the taper's own flange; up to 1.5 % above"),
+          new Doubt(
+              C,
               "C6x10.5|C7x9.8",
               "Iz|Wel,z",
               0.01,
@@ -75,6 +97,21 @@ class SizeTablesValidationTest {
               ".*",
               0.0045,
               "radii from memory: root 0.10 in over the lightest web of that depth, toe 0.6 of it"),
+          new Doubt(
+              ANGLE,
+              "30x20x4",
+              "Iz",
+              0.045,
+              "the reproduction prints 0.53 beside a modulus of 0.38 cm³ at 1.46 cm, which is"
+                  + " 0.55"),
+          new Doubt(ANGLE, "30x20x[34]", "iy", 0.006, "0.935 and 0.925, rounded up"),
+          new Doubt(
+              ANGLE,
+              "45x30x4",
+              ".*",
+              0.017,
+              "the table stands up to 1.7 % off its own dimensions, the toe radius printed as 2"
+                  + " mm"),
           new Doubt(
               "round tube EN 10219-2",
               "60.3x2.5",
@@ -149,7 +186,7 @@ class SizeTablesValidationTest {
             figures ->
                 figures.stream()
                     .sorted(Comparator.comparingDouble(Figure::use).reversed())
-                    .limit(RECORDED)
+                    .limit(figures.get(0).size.tag() == SizeTable.Tag.READ ? RECORDED : 1)
                     .forEach(figure -> figure.record(figures.size())));
   }
 
