@@ -27,7 +27,7 @@ final class TabEye {
   private static final double BESIDE = 0.016;
 
   private static final String BTH = "ASME BTH-1, 3-3.3.1";
-  private static final Symbol BE = Letters.length("be", "effective width beside the hole");
+  static final Symbol BE = Letters.length("be", "effective width beside the hole");
   private static final Symbol B = Letters.length("b", "width beside the hole, across the force");
   private static final Symbol C = Letters.length("c", "constant width of the rule");
   private static final Symbol A = Letters.length("a", "from the hole's edge to the free edge");
@@ -85,7 +85,7 @@ final class TabEye {
           List.of(Letters.D, Letters.D0),
           BTH,
           in -> 1 - 0.275 * Math.sqrt(1 - in[0] * in[0] / (in[1] * in[1])));
-  private static final Formula WIDTH =
+  static final Formula WIDTH =
       new Formula(
           BE,
           "min(4·{t}, 0.6·{b}·{fu}/{fy}·√({d₀}/{b}), {b})",
@@ -139,6 +139,7 @@ final class TabEye {
       return checks;
     }
     checks.add(bearing());
+    new ObliqueLug(tab, load).check().ifPresent(checks::add);
     if (direction.meetsFreeEdge()) {
       checks.add(tearing());
       checks.add(shearingOut());

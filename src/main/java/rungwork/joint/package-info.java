@@ -40,8 +40,9 @@
  * <p>Sources: EN 1993-1-8:2005 (bolts, pins, welds, plates on hollow sections), EN 1993-1-1:2005
  * (buckling), EN 1993-1-9:2005 and IIW-1823-07 (fatigue), AISC 360-16 (D5, J2, J3, J7, K), ASME
  * BTH-1 (pinned plates), ISO 898-1, SAE J429, ISO 273 (bolts and holes), Budynas &amp; Nisbett
- * (groups). The aircraft handbooks' method for a lug under an oblique load reads its factors from
- * charts that are not at hand: it is left out.
+ * (groups), the AISC Manual, part 9 (prying). The aircraft handbooks' interaction for a lug under
+ * an oblique load is a second opinion; their charts are not at hand, closed forms on the safe side
+ * stand in for them ({@code ObliqueLug}).
  *
  * <p>This room must not know vehicles.
  */
