@@ -41,7 +41,7 @@ final class ElasticStage {
   private final Ladder ladder;
   private final Balance balance;
   private final double reference;
-  private final FrameStrength strength;
+  private final TwoStrengths strength;
   private final Map<String, MemberOnsets> members = new LinkedHashMap<>();
   private final MemberOnsets whole = new MemberOnsets("frame");
   private final List<Double> critical = new ArrayList<>();
@@ -53,7 +53,7 @@ final class ElasticStage {
    * @param balance of a hit
    * @param strength both strengths
    */
-  ElasticStage(Balance balance, FrameStrength strength) {
+  ElasticStage(Balance balance, TwoStrengths strength) {
     this.balance = balance;
     reference = balance.deceleration();
     this.strength = strength;
@@ -65,13 +65,18 @@ final class ElasticStage {
     }
   }
 
+  /** A hit's name without its deceleration, which is no result. */
+  static String words(String loadCase) {
+    return loadCase.replaceFirst(", [0-9.]+ g(?=$|,)", "");
+  }
+
   private void run(Joints joints, Ends ends) {
     Frame frame = ladder.frame(joints, ends);
     Solver solver = Solver.unsupported(frame);
     Solver anchored = Solver.of(frame.on(anchors()));
     for (Balance.Growth loads : balance.growing()) {
       Growth both = new Growth(solver.solve(loads.standing()), solver.solve(loads.impact()));
-      String words = both.growing().loadCase().name() + ", " + joints.words();
+      String words = words(both.growing().loadCase().name()) + ", " + joints.words();
       List<Member> ended = ladder.members().stream().map(one -> one.with(ends)).toList();
       for (Member member : ended) {
         members
@@ -196,7 +201,7 @@ final class ElasticStage {
     return members;
   }
 
-  FrameStrength strength() {
+  TwoStrengths strength() {
     return strength;
   }
 

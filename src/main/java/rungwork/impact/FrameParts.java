@@ -18,6 +18,7 @@ import rungwork.impact.OrderOfFailure.Part;
 import rungwork.impact.OrderOfFailure.Zone;
 import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
+import rungwork.solve.AppliedWrench;
 import rungwork.solve.RigidAcceleration;
 import rungwork.vehicle.Balance;
 import rungwork.vehicle.Ladder;
@@ -39,10 +40,9 @@ record FrameParts(Balance balance, ElasticStage stage, List<FramePart> rows) {
           "lateral-torsional buckling in the hit; growth of moments by compression",
           "anything after the first part has yielded: forces find other ways then");
 
-  static FrameParts of(Balance balance, double speed) {
+  static FrameParts of(Balance balance) {
     Ladder ladder = balance.ladder();
-    double length = ladder.rail(Side.LEFT).x() - ladder.rail(Side.LEFT).tail();
-    ElasticStage stage = new ElasticStage(balance, FrameStrength.of(speed, length));
+    ElasticStage stage = new ElasticStage(balance, TwoStrengths.usual());
     Map<String, FramePart> rows = new LinkedHashMap<>();
     for (Member member : ladder.members()) {
       FramePart part = FramePart.of(member, ladder, stage);
@@ -124,21 +124,25 @@ record FrameParts(Balance balance, ElasticStage stage, List<FramePart> rows) {
     double scale = yield.low() / stage.reference();
     RigidAcceleration answer = balance.acceleration();
     return new Elastic(
-        balance.event(),
+        ElasticStage.words(balance.event().name()),
         yield,
         stage.critical(),
         answer.alphaY() * scale,
         answer.alphaZ() * scale,
         balance.atSeats().stream().map(seat -> scaled(seat, scale)).toList(),
-        balance.forces().get(0).at().z(),
-        centre().z(),
+        balance.forces().stream().map(AppliedWrench::at).toList(),
+        centre(),
         notes(yield));
   }
 
   private Point centre() {
-    double mass = felt().stream().mapToDouble(Mass::kilograms).sum();
-    double z = felt().stream().mapToDouble(one -> one.kilograms() * one.at().z()).sum();
-    return new Point(0, 0, z / mass);
+    return new Point(mean(Point::x), mean(Point::y), mean(Point::z));
+  }
+
+  private double mean(ToDoubleFunction<Point> axis) {
+    double sum =
+        felt().stream().mapToDouble(one -> one.kilograms() * axis.applyAsDouble(one.at())).sum();
+    return sum / felt().stream().mapToDouble(Mass::kilograms).sum();
   }
 
   private static SeatDeceleration scaled(SeatDeceleration seat, double scale) {

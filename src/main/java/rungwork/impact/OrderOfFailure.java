@@ -14,11 +14,11 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Acceleration;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
-import javax.measure.quantity.Speed;
 import rungwork.check.Step;
 import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
+import rungwork.frame.Point;
 import rungwork.loadpath.ChainSheet;
 import rungwork.quantity.Kind;
 import rungwork.vehicle.Balance;
@@ -100,6 +100,19 @@ public final class OrderOfFailure {
      */
     public String words() {
       return words;
+    }
+
+    /**
+     * Whether it is the frame itself.
+     *
+     * @return true of rails, crossmembers and the whole frame
+     */
+    public boolean ofFrame() {
+      return this == RAIL_TIP
+          || this == CROSSMEMBER
+          || this == KICK_UP
+          || this == RAIL
+          || this == WHOLE_FRAME;
     }
 
     /** Where a part of which nothing is known stands in the table [m]. */
@@ -251,12 +264,10 @@ public final class OrderOfFailure {
    * @param vehicle the vehicle as built, without its frame's own masses
    * @param ladder its frame
    * @param hit where it is hit
-   * @param speed closing speed, for what steel gains at the rate of strain
    * @return the order, of the frame's parts alone
    */
-  public static OrderOfFailure of(
-      Vehicle vehicle, Ladder ladder, Event.Hit hit, Quantity<Speed> speed) {
-    return of(vehicle, ladder, Event.frontalImpact(REFERENCE, hit), speed);
+  public static OrderOfFailure of(Vehicle vehicle, Ladder ladder, Event.Hit hit) {
+    return of(vehicle, ladder, Event.frontalImpact(REFERENCE, hit));
   }
 
   /**
@@ -266,15 +277,11 @@ public final class OrderOfFailure {
    * @param vehicle the vehicle as built, without its frame's own masses
    * @param ladder its frame
    * @param impact the event
-   * @param speed closing speed
    * @return the order, of the frame's parts alone
    */
-  public static OrderOfFailure of(
-      Vehicle vehicle, Ladder ladder, Event impact, Quantity<Speed> speed) {
-    double v =
-        Guard.positive("closing speed", si("closing speed", speed), new Scale("km/h", 1 / 3.6));
+  public static OrderOfFailure of(Vehicle vehicle, Ladder ladder, Event impact) {
     Balance balance = Balance.of(impact, vehicle.on(ladder), ladder);
-    return new OrderOfFailure(FrameParts.of(balance, v), List.of(), Set.of());
+    return new OrderOfFailure(FrameParts.of(balance), List.of(), Set.of());
   }
 
   /**
@@ -444,29 +451,30 @@ public final class OrderOfFailure {
   /**
    * The frame's elastic stage.
    *
-   * @param event the hit; its deceleration is no result
+   * @param hit in words, such as {@code frontal impact, full width}
    * @param firstYield the vehicle's deceleration when the first part of the frame gives way [m/s²]
    * @param critical the same when the frame buckles as a whole, elastic; empty without one [m/s²]
    * @param pitch angular acceleration about y at first yield, positive nose down [rad/s²]
    * @param yaw the same about z, positive nose to the left [rad/s²]
    * @param seats what the vehicle does at each seat at the low end of first yield
-   * @param forceHeight where the obstacle pushes [m]
-   * @param massHeight of the centre of the amplified masses [m]
+   * @param forces the places where the obstacle pushes
+   * @param centre the centre of the amplified masses
    * @param notes what was left out
    */
   public record Elastic(
-      Event event,
+      String hit,
       Range firstYield,
       Optional<Range> critical,
       double pitch,
       double yaw,
       List<SeatDeceleration> seats,
-      double forceHeight,
-      double massHeight,
+      List<Point> forces,
+      Point centre,
       List<String> notes) {
     /** Copies its lists. */
     public Elastic {
       seats = List.copyOf(seats);
+      forces = List.copyOf(forces);
       notes = List.copyOf(notes);
     }
   }
@@ -506,7 +514,7 @@ public final class OrderOfFailure {
   @Override
   public String toString() {
     return "Order of failure, "
-        + elastic().event().name()
+        + elastic().hit()
         + ": "
         + String.join(
             "; ", order().stream().map(part -> part.name() + " " + part.first().get()).toList());

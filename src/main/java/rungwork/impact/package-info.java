@@ -34,7 +34,7 @@
  * with one behind tubes.
  *
  * <p>What the frame does before anything yields: {@link rungwork.impact.OrderOfFailure}, from the
- * bumper to the passengers; inside, {@code ElasticStage} runs the frame, {@code FrameStrength} says
+ * bumper to the passengers; inside, {@code ElasticStage} runs the frame, {@code TwoStrengths} says
  * what low and high are, {@code MemberOnsets}, {@code FramePart} and {@code FrameParts} make rows
  * of it, {@code ChainFigures} takes those of a mount.
  *

@@ -9,6 +9,7 @@ import rungwork.check.CheckSheet;
 import rungwork.impact.Crash;
 import rungwork.impact.CrushTube;
 import rungwork.impact.Occupant;
+import rungwork.impact.OrderOfFailure;
 import rungwork.impact.Pulse;
 import rungwork.impact.Ride;
 import rungwork.impact.RigidOrCrush;
@@ -86,6 +87,7 @@ public record Presentation<T>(Class<T> type, BiFunction<T, Units, Page> maker) {
         new Presentation<>(Occupant.ClosedForm.class, ClosedFormPage::of),
         new Presentation<>(Ride.class, RidePage::of),
         new Presentation<>(RigidOrCrush.class, RigidOrCrushPage::of),
+        new Presentation<>(OrderOfFailure.class, OrderOfFailurePage::of),
         new Presentation<>(Table.class, (table, units) -> TablePage.of(table)),
         new Presentation<>(Caution.class, (caution, units) -> caution(caution)));
   }

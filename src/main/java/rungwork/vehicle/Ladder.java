@@ -271,6 +271,16 @@ public final class Ladder {
   }
 
   /**
+   * The features that are nodes of a rail.
+   *
+   * @param side its side
+   * @return their names from the tip to the tail
+   */
+  public List<String> railFeatures(Side side) {
+    return layout.railNodes(side);
+  }
+
+  /**
    * Where things are fastened at a feature: a mount's own point, or else the node itself.
    *
    * @param feature its name

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static rungwork.quantity.Quantities.g;
 import static rungwork.quantity.Quantities.kN;
 import static rungwork.quantity.Quantities.kg;
-import static rungwork.quantity.Quantities.kmh;
 import static rungwork.quantity.Quantities.mm;
 
 import java.util.List;
@@ -38,7 +37,7 @@ class OrderOfFailureTest {
   }
 
   private static OrderOfFailure full(Ladder ladder) {
-    return OrderOfFailure.of(Curlew.vehicle(), ladder, Event.Hit.FULL_WIDTH, kmh(40));
+    return OrderOfFailure.of(Curlew.vehicle(), ladder, Event.Hit.FULL_WIDTH);
   }
 
   private static Part part(OrderOfFailure order, String name) {
@@ -101,10 +100,7 @@ class OrderOfFailureTest {
   void the_deceleration_of_the_event_makes_no_difference() {
     OrderOfFailure other =
         OrderOfFailure.of(
-            Curlew.vehicle(),
-            raised(100),
-            Event.frontalImpact(g(3), Event.Hit.FULL_WIDTH),
-            kmh(40));
+            Curlew.vehicle(), raised(100), Event.frontalImpact(g(3), Event.Hit.FULL_WIDTH));
     Range expected = first(CRANKED, "rail, middle to rear");
     assertEquals(expected.low(), first(other, "rail, middle to rear").low(), 1e-6);
     assertEquals(expected.high(), first(other, "rail, middle to rear").high(), 1e-6);
@@ -116,10 +112,8 @@ class OrderOfFailureTest {
 
   @Test
   void a_hit_on_the_other_side_is_the_mirror_image() {
-    OrderOfFailure left =
-        OrderOfFailure.of(Curlew.vehicle(), raised(100), Event.Hit.LEFT_TIP, kmh(40));
-    OrderOfFailure right =
-        OrderOfFailure.of(Curlew.vehicle(), raised(100), Event.Hit.RIGHT_TIP, kmh(40));
+    OrderOfFailure left = OrderOfFailure.of(Curlew.vehicle(), raised(100), Event.Hit.LEFT_TIP);
+    OrderOfFailure right = OrderOfFailure.of(Curlew.vehicle(), raised(100), Event.Hit.RIGHT_TIP);
     for (Part one : left.order()) {
       Range other = first(right, one.name());
       assertEquals(one.first().orElseThrow().low(), other.low(), 1e-4 * other.low(), one.name());
@@ -128,10 +122,10 @@ class OrderOfFailureTest {
     assertTrue(left.elastic().yaw() > 1);
   }
 
-  /** Strain hardening by rate: 1 + (v/(L·40.4))^(1/5); 1.1 for the wall, 1.4 for the steel. */
+  /** Cowper and Symonds at 1/s: 1 + (1/40.4)^(1/5); 1.1 for the wall, 1.4 for the steel. */
   @Test
   void the_high_end_is_the_stronger_steel_at_its_rate() {
-    double rate = 1 + Math.pow(40 / 3.6 / 2.8 / 40.4, 0.2);
+    double rate = 1 + Math.pow(1 / 40.4, 0.2);
     Range tip = first(STRAIGHT, "rail, tip to front");
     assertEquals(1.1 * 1.4 * rate / 0.9, tip.high() / tip.low(), 0.02);
   }
@@ -283,13 +277,13 @@ class OrderOfFailureTest {
   @Test
   void the_elastic_stage_tells_what_seats_see_and_how_the_vehicle_turns() {
     OrderOfFailure.Elastic elastic = STRAIGHT.elastic();
-    assertEquals(0.38, elastic.forceHeight(), 1e-12);
-    assertTrue(elastic.massHeight() > 0.5);
+    assertEquals(0.38, elastic.forces().get(0).z(), 1e-12);
+    assertTrue(elastic.centre().z() > 0.5);
     assertTrue(elastic.pitch() > 0, "nose down");
     assertEquals(2, elastic.seats().size());
     double low = elastic.firstYield().low();
     assertEquals(low, elastic.seats().get(0).rearwards(), 0.1 * low);
-    assertEquals(0.48, CRANKED.elastic().forceHeight(), 1e-12);
+    assertEquals(0.48, CRANKED.elastic().forces().get(1).z(), 1e-12);
     assertTrue(CRANKED.elastic().notes().get(0).startsWith("The frame buckles at "));
   }
 
@@ -327,11 +321,8 @@ class OrderOfFailureTest {
         "part anchor is not checked; it has no margin",
         () -> CRANKED.margin(once, part(CRANKED, "rear crossmember")));
     Refused.with(
-        "closing speed 0 km/h is not above zero",
-        () -> OrderOfFailure.of(Curlew.vehicle(), raised(0), Event.Hit.CENTRE, kmh(0)));
-    Refused.with(
         "event standing, 1 g is no impact; only an impact grows on top of standing",
-        () -> OrderOfFailure.of(Curlew.vehicle(), raised(0), Event.standing(), kmh(40)));
+        () -> OrderOfFailure.of(Curlew.vehicle(), raised(0), Event.standing()));
     CrushCurve curve =
         CrushCurve.named("c").to(mm(5), kN(5), "used up").to(mm(9), kN(900), "solid").end();
     CrushElement tube = CrushElement.measured("tube", mm(60), kg(1)).between(curve, curve, "test");

@@ -12,16 +12,12 @@ import rungwork.solve.YieldSurface;
  *
  * @param rateOfYield what yield gains at the strain rate of the hit, and how that was found
  */
-record FrameStrength(Step rateOfYield) {
-  /**
-   * The strain rate is taken as the closing speed over the rails' length: an upper end, and the
-   * formula is for mild steel, which gains most.
-   *
-   * @param speed closing speed [m/s]
-   * @param length of the rails [m]
-   */
-  static FrameStrength of(double speed, double length) {
-    return new FrameStrength(CrushFormulas.RATE_OF_YIELD.with(speed / length));
+record TwoStrengths(Step rateOfYield) {
+  /** Mild steel in a frame that hits at road speed: common practice, no source [1/s]. */
+  private static final double USUAL_RATE = 1;
+
+  static TwoStrengths usual() {
+    return new TwoStrengths(CrushFormulas.RATE_OF_YIELD.with(USUAL_RATE));
   }
 
   /** How many times the minimum yield strength counts [1]. */
@@ -54,7 +50,7 @@ record FrameStrength(Step rateOfYield) {
     return List.of(
         "Low: minimum yield, beside welds what is left there, a wall 10 % thin. For what breaks.",
         "High: 1.4 times the minimum yield (AISC 341-16, second-hand), a wall 10 % thick, and what"
-            + " steel gains at the closing speed over the rails' length: "
+            + " steel gains at the strain rate of a hit at road speed: "
             + rateOfYield
             + ". For the force that reaches what stands behind.");
   }
