@@ -12,6 +12,20 @@ import rungwork.quantity.Kind;
  * @param shearGrowing τ₁ [Pa]
  */
 record GrowingStress(double standing, double growing, double shearStanding, double shearGrowing) {
+  /** What stands is rounding below this [Pa]; of what grows, below this part of the other. */
+  private static final double NOTHING = 1e-3;
+
+  private static final double BESIDE = 1e-9;
+
+  /** Takes rounding out, so that the working shows none. */
+  GrowingStress {
+    standing = Math.abs(standing) < NOTHING ? 0 : standing;
+    shearStanding = Math.abs(shearStanding) < NOTHING ? 0 : shearStanding;
+    double both = Math.hypot(growing, shearGrowing);
+    growing = Math.abs(growing) < BESIDE * both ? 0 : growing;
+    shearGrowing = Math.abs(shearGrowing) < BESIDE * both ? 0 : shearGrowing;
+  }
+
   private static final Symbol MULTIPLE =
       new Symbol("k", Kind.RATIO, "times the growing loads at first yield");
 

@@ -6,8 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import rungwork.check.Formula;
 import rungwork.check.Member;
 import rungwork.check.MemberChecks.Onset;
+import rungwork.check.Step;
+import rungwork.check.Symbol;
 import rungwork.fault.Scale;
 import rungwork.frame.Beam;
 import rungwork.frame.Frame;
@@ -32,6 +35,16 @@ record FramePart(
     String name, Zone zone, double station, List<MemberOnsets> sides, double reference) {
   /** Beyond this nothing is told apart [m/s²]: 1000 g. */
   private static final double ENDLESS = 1000 * Scale.G.inSi();
+
+  private static final Formula DECELERATION =
+      new Formula(
+          new Symbol("a", Kind.ACCELERATION, "deceleration of the vehicle"),
+          "{k}·{a₁}",
+          List.of(
+              new Symbol("k", Kind.RATIO, "times the hit of the run"),
+              new Symbol("a₁", Kind.ACCELERATION, "deceleration of the run")),
+          "linear: the hit grows in proportion",
+          in -> in[0] * in[1]);
 
   static FramePart of(Member member, Ladder ladder, ElasticStage stage) {
     Frame frame = ladder.frame(Joints.RIGID);
@@ -128,6 +141,8 @@ record FramePart(
       Detail nothing = new Detail("", "", List.of(), doubts);
       return new Part(name, zone, station, Optional.empty(), Optional.empty(), nothing);
     }
+    List<Step> working = new ArrayList<>(first.working());
+    working.add(DECELERATION.with(first.factor(), reference));
     String where = side.part() + " " + first.where() + "; " + worst.words();
     return new Part(
         name,
@@ -135,6 +150,6 @@ record FramePart(
         station,
         Optional.of(range(Pair::first)),
         Optional.of(range(Pair::ultimate)),
-        new Detail(first.what(), where, first.working(), doubts));
+        new Detail(first.what(), where, working, doubts));
   }
 }

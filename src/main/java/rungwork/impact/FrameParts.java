@@ -103,11 +103,11 @@ record FrameParts(Balance balance, ElasticStage stage, List<FramePart> rows) {
     List<String> notes = new ArrayList<>();
     notes.add(
         met
-            + (met == 1 ? " of them, " : " of them, each ")
-            + "with a peak of "
-            + peak
-            + "; its mean force is an average after folding has begun and is not ranked");
-    element.noStableFolding(Units.METRIC).ifPresent(why -> notes.add("no stable folding: " + why));
+            + " of them, with the peak of their force; the mean force is an average after folding"
+            + " has begun and is not ranked");
+    if (element.noStableFolding(Units.METRIC).isPresent()) {
+      notes.add("no stable folding is shown: see its own page");
+    }
     notes.addAll(element.outsideTests());
     Detail detail = new Detail("begins to fold", "at the rail tips", List.of(), notes);
     double tip = ladder().rail(Side.LEFT).x();

@@ -206,8 +206,8 @@ class OrderOfFailureTest {
     assertEquals(240e3 / felt, row.first().orElseThrow().high(), 1e-9);
     assertEquals(Optional.empty(), row.ultimate());
     assertEquals(
-        "2 of them, each with a peak of 100 to 120 kN; its mean force is an average after folding"
-            + " has begun and is not ranked",
+        "2 of them, with the peak of their force; the mean force is an average after folding has"
+            + " begun and is not ranked",
         row.detail().notes().get(0));
   }
 

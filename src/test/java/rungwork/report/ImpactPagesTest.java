@@ -22,16 +22,37 @@ import rungwork.impact.CrashModel;
 import rungwork.impact.CrushCurve;
 import rungwork.impact.Fronts;
 import rungwork.impact.Obstacle;
+import rungwork.impact.OrderOfFailure;
 import rungwork.impact.Pulse;
 import rungwork.impact.RigidOrCrush;
 import rungwork.impact.Scene;
 import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
+import rungwork.study.Curlew;
+import rungwork.vehicle.Event;
+import rungwork.vehicle.Ladder;
 
 /** What must be true of every page about a crash. */
 class ImpactPagesTest {
   private static final RigidOrCrush CHOICE = Fronts.choice();
   private static final Crash CRASH = crash();
+
+  private static final OrderOfFailure ORDER = order(100);
+
+  private static OrderOfFailure order(double rise) {
+    Ladder ladder =
+        Curlew.parts()
+            .rails(mm(450), mm(-2350), mm(800), Curlew.tube(80, 40))
+            .kickUp("front", mm(-100), mm(150), mm(rise))
+            .build();
+    return OrderOfFailure.of(Curlew.vehicle(), ladder, Event.Hit.FULL_WIDTH)
+        .with(
+            OrderOfFailure.Part.named("lap anchor", OrderOfFailure.Zone.BELT_ANCHORS, mm(-1200))
+                .yields(g(14), g(20), "a chain, invented")
+                .breaks(g(25), g(36)))
+        .behind(Fronts.tube(), 2)
+        .without(OrderOfFailure.Zone.TYRE_AND_BUMPER);
+  }
 
   private static Crash crash() {
     CrushCurve shorter =
@@ -61,6 +82,7 @@ class ImpactPagesTest {
         Fronts.driver().closedForms(g(20), kmh(48)).get(0),
         Fronts.driver().closedForms(g(20), kmh(300)).get(0),
         CHOICE,
+        ORDER,
         FasterHits.of(CHOICE, List.of(kmh(30), kmh(50))));
   }
 
@@ -148,7 +170,8 @@ class ImpactPagesTest {
         page(CHOICE.outcomes().get(0).ride(), Units.METRIC).text().replaceAll("\\s+", " ");
     assertTrue(
         text.contains(
-            "Measured on instrumented dummies with designed restraints; this calculation cannot claim them."));
+            "Measured on instrumented dummies with designed restraints; this calculation cannot"
+                + " claim them."));
     assertTrue(text.contains("head and neck"));
     assertTrue(text.contains("22.24 kN"));
     assertTrue(text.contains("the larger of the two"));
@@ -161,6 +184,41 @@ class ImpactPagesTest {
     assertTrue(
         text.contains("two folding tubes: frame's first yield over the folding peak in front "),
         text);
+  }
+
+  @Test
+  void the_order_of_failure_shows_every_part_and_those_not_checked() {
+    String text = page(ORDER, Units.METRIC).text().replaceAll("\\s+", " ");
+    assertTrue(text.contains("In this order, at the low strengths: 1. "), text);
+    for (OrderOfFailure.Part part : ORDER.parts()) {
+      assertTrue(text.contains(part.name()), part.name());
+    }
+    assertTrue(text.contains("motor mounts not checked not checked no figures given"), text);
+    assertTrue(text.contains("given: a chain, invented"), text);
+    assertTrue(text.contains("Capacity design: strength of "), text);
+    assertTrue(text.contains("at the same: pitch, nose down"), text);
+    assertTrue(text.contains("at the same: yaw, none 0 rad/s²"), text);
+  }
+
+  @Test
+  void the_order_of_failure_is_drawn_from_above_from_the_side_and_as_bars() {
+    Picture plan = new OrderDrawing(ORDER, Units.METRIC).draw();
+    Picture bars = new OrderBars(ORDER, Units.METRIC).draw();
+    Drawings.holds(plan);
+    Drawings.holds(bars);
+    assertTrue(Drawings.words(plan).contains("obstacle 480 mm up"));
+    assertTrue(Drawings.words(plan).contains("rails 380 mm up"));
+    for (int i = 1; i < ORDER.order().size(); i++) {
+      String number = String.valueOf(i);
+      assertTrue(Drawings.words(bars).contains(number), number);
+    }
+    assertEquals(3, Drawings.words(bars).stream().filter("not checked"::equals).count());
+    assertTrue(
+        OrderBars.shown(new rungwork.impact.Range(Kind.ACCELERATION, 99, 9e4), Units.METRIC)
+            .equals("10.1 to over 1000 g"));
+    assertEquals(
+        "over 1000 g",
+        OrderBars.shown(new rungwork.impact.Range(Kind.ACCELERATION, 9e4, 9e4), Units.METRIC));
   }
 
   @Test
