@@ -34,9 +34,6 @@ record BoxedTab(Tab tab, double across) implements Joint {
   private static final Symbol MX = Letters.moment("Mx", "moment that bends the box sideways");
   private static final Symbol MY = Letters.moment("My", "moment in the plates' plane");
   private static final Symbol MZ = Letters.moment("Mz", "torque on the box");
-  private static final Symbol SIGMA = Letters.stress("σ", "normal stress at the box's corner");
-  private static final Symbol TAU = Letters.stress("τ", "shear stress in the box");
-  private static final Symbol FYW = Letters.stress("fyw", "yield strength beside a weld");
 
   private static final Formula BOX_AREA =
       new Formula(
@@ -49,14 +46,14 @@ record BoxedTab(Tab tab, double across) implements Joint {
   private static final Formula IN_PLANE = modulus(WY, "d", "b", D, B);
   private static final Formula NORMAL =
       new Formula(
-          SIGMA,
+          FootYield.SIGMA,
           "|{Fz}|/{A} + |{Mx}|/{Wx} + |{My}|/{Wy}",
           List.of(Letters.FZ, AREA, MX, WX, MY, WY),
           SOURCE,
           in -> Math.abs(in[0]) / in[1] + Math.abs(in[2]) / in[3] + Math.abs(in[4]) / in[5]);
   private static final Formula SHEAR =
       new Formula(
-          TAU,
+          FootYield.TAU,
           "|{Fx}|/(2·{b}·{t}) + |{Fy}|/(2·{d}·{t}) + |{Mz}|/(2·({b} − {t})·({d} − {t})·{t})",
           List.of(Letters.FX, B, Letters.T, Letters.FY_LATERAL, D, MZ),
           SOURCE,
@@ -64,20 +61,6 @@ record BoxedTab(Tab tab, double across) implements Joint {
               Math.abs(in[0]) / (2 * in[1] * in[2])
                   + Math.abs(in[3]) / (2 * in[4] * in[2])
                   + Math.abs(in[5]) / (2 * (in[1] - in[2]) * (in[4] - in[2]) * in[2]));
-  private static final Formula COMBINED =
-      new Formula(
-          Letters.stress("σv", "equivalent stress"),
-          "√({σ}² + 3·{τ}²)",
-          List.of(SIGMA, TAU),
-          "von Mises; EN 1993-1-1:2005, 6.2.1(5)",
-          in -> Math.sqrt(in[0] * in[0] + 3 * in[1] * in[1]));
-  private static final Formula YIELD =
-      new Formula(
-          Letters.stress("fyd", "yield strength divided by the factor"),
-          "{fyw}/{γ}",
-          List.of(FYW, Letters.GAMMA),
-          SOURCE,
-          in -> in[0] / in[1]);
 
   /** Refuses a single plate, and a box narrower than its plates. */
   BoxedTab {
@@ -118,10 +101,8 @@ record BoxedTab(Tab tab, double across) implements Joint {
     Step normal =
         NORMAL.with(w.fz(), area.result(), w.mx(), sideways.result(), w.my(), inPlane.result());
     Step shear = SHEAR.with(w.fx(), b, t, w.fy(), across, w.mz());
-    Step yield =
-        YIELD.with(tab.material().strength().weldedYield(), load.factors().design().value());
-    return Finding.compare(COMBINED.with(normal.result(), shear.result()), yield)
-        .after(area, sideways, inPlane, normal, shear)
+    return FootYield.of(normal, shear, tab.material(), load.factors())
+        .after(area, sideways, inPlane)
         .outside(slender(b, t))
         .answers(
             Question.of("bending of the box at the foot", tab.name(), load).at("foot"),

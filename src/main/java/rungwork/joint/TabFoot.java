@@ -26,14 +26,11 @@ final class TabFoot {
   private static final Symbol MX = Letters.moment("Mx", "moment that bends the plate sideways");
   private static final Symbol MY = Letters.moment("My", "moment in the plate's plane");
   private static final Symbol MZ = Letters.moment("Mz", "torque on the plate");
-  private static final Symbol SIGMA = Letters.stress("σ", "normal stress at the foot's corner");
-  private static final Symbol TAU = Letters.stress("τ", "shear stress at the foot");
-  private static final Symbol FYW = Letters.stress("fyw", "yield strength beside a weld");
   private static final Symbol E = new Symbol("E", Kind.MODULUS, "modulus");
 
   private static final Formula NORMAL =
       new Formula(
-          SIGMA,
+          FootYield.SIGMA,
           "(|{Fz}|/({w}·{t}) + 6·|{My}|/({t}·{w}²) + 6·|{Mx}|/({w}·{t}²))/{n}",
           List.of(Letters.FZ, W, Letters.T, MY, MX, N),
           STRENGTH,
@@ -44,7 +41,7 @@ final class TabFoot {
                   / in[5]);
   private static final Formula SHEAR =
       new Formula(
-          TAU,
+          FootYield.TAU,
           "(√({Fx}² + {Fy}²)/({w}·{t}) + (3 + 1.8·{t}/{w})·|{Mz}|/({w}·{t}²))/{n}",
           List.of(Letters.FX, Letters.FY_LATERAL, W, Letters.T, MZ, N),
           STRENGTH,
@@ -52,20 +49,6 @@ final class TabFoot {
               (Math.hypot(in[0], in[1]) / (in[2] * in[3])
                       + (3 + 1.8 * in[3] / in[2]) * Math.abs(in[4]) / (in[2] * in[3] * in[3]))
                   / in[5]);
-  private static final Formula COMBINED =
-      new Formula(
-          Letters.stress("σv", "equivalent stress"),
-          "√({σ}² + 3·{τ}²)",
-          List.of(SIGMA, TAU),
-          "von Mises; EN 1993-1-1:2005, 6.2.1(5)",
-          in -> Math.sqrt(in[0] * in[0] + 3 * in[1] * in[1]));
-  private static final Formula YIELD =
-      new Formula(
-          Letters.stress("fyd", "yield strength divided by the factor"),
-          "{fyw}/{γ}",
-          List.of(FYW, Letters.GAMMA),
-          STRENGTH + "; first yield of the corner, strength beside a weld",
-          in -> in[0] / in[1]);
   private static final Formula PUSH =
       new Formula(
           Letters.force("N", "push on one plate"),
@@ -77,14 +60,14 @@ final class TabFoot {
       new Formula(
           Buckling.SLENDERNESS,
           "2·{h}·√12/({t}·π)·√({fyw}/{E})",
-          List.of(H, Letters.T, FYW, E),
+          List.of(H, Letters.T, FootYield.FYW, E),
           BUCKLING,
           in -> 2 * in[0] * Math.sqrt(12) / (in[1] * Math.PI) * Math.sqrt(in[2] / in[3]));
   private static final Formula RESISTANCE =
       new Formula(
           Letters.force("Nb,Rd", "buckling resistance of one plate"),
           "{χ}·{w}·{t}·{fyw}/{γ}",
-          List.of(Buckling.REDUCTION, W, Letters.T, FYW, Letters.GAMMA),
+          List.of(Buckling.REDUCTION, W, Letters.T, FootYield.FYW, Letters.GAMMA),
           BUCKLING,
           in -> in[0] * in[1] * in[2] * in[3] / in[4]);
 
@@ -113,10 +96,7 @@ final class TabFoot {
         NORMAL.with(wrench.fz(), plate.foot(), plate.thickness(), wrench.my(), wrench.mx(), count);
     Step shear =
         SHEAR.with(wrench.fx(), wrench.fy(), plate.foot(), plate.thickness(), wrench.mz(), count);
-    Step combined = COMBINED.with(normal.result(), shear.result());
-    Step yield = YIELD.with(weldedYield(), gamma());
-    return Finding.compare(combined, yield)
-        .after(normal, shear)
+    return FootYield.of(normal, shear, tab.material(), load.factors())
         .answers(asks("bending at the foot"), load.factors().yield());
   }
 

@@ -2,11 +2,8 @@ package rungwork.joint;
 
 import static rungwork.quantity.Quantities.si;
 
-import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Pressure;
@@ -33,7 +30,7 @@ public record WeldGroup(String name, List<Run> runs, Seam seam, Parent parent) i
     if (runs.isEmpty()) {
       throw new ModelException("weld " + name + " has no run; give it one at least");
     }
-    refuseTwice(name, runs);
+    WeldLines.refuseTwice(name, runs);
     if (seam.size() > parent.thinner() * (1 + Rounding.TOLERANCE)) {
       throw new ModelException(
           seam.kind().sizeName()
@@ -46,7 +43,7 @@ public record WeldGroup(String name, List<Run> runs, Seam seam, Parent parent) i
               + "; it must not exceed it");
     }
     for (Run run : runs) {
-      refuseShort(name, run, seam.deduction());
+      WeldLines.refuseShort(name, run, seam.deduction());
     }
   }
 
@@ -199,14 +196,8 @@ public record WeldGroup(String name, List<Run> runs, Seam seam, Parent parent) i
      * @return the closed run, of {@value #ROUND} short lines
      */
     public static Run round(Quantity<Length> diameter) {
-      double radius = Guard.positive("diameter", si("diameter", diameter), Scale.MM) / 2;
-      List<Spot> corners = new ArrayList<>();
-      for (int i = 0; i < ROUND; i++) {
-        double angle = 2 * Math.PI * i / ROUND;
-        corners.add(new Spot(radius * Math.cos(angle), radius * Math.sin(angle)));
-      }
-      corners.add(corners.get(0));
-      return new Run(corners);
+      double across = Guard.positive("diameter", si("diameter", diameter), Scale.MM);
+      return new Run(WeldLines.circle(across / 2, ROUND));
     }
 
     /**
@@ -232,35 +223,12 @@ public record WeldGroup(String name, List<Run> runs, Seam seam, Parent parent) i
     }
 
     List<Pattern.Line> lines() {
-      List<Pattern.Line> lines = new ArrayList<>();
-      for (int i = 1; i < corners.size(); i++) {
-        lines.add(new Pattern.Line(corners.get(i - 1), corners.get(i)));
-      }
-      return lines;
+      return WeldLines.through(corners);
     }
 
     /** The lines that count: an open run loses a length at its start and at its stop. */
     List<Pattern.Line> effective(double deduction) {
-      return closed() ? lines() : reversed(cut(reversed(cut(lines(), deduction)), deduction));
-    }
-
-    private static List<Pattern.Line> cut(List<Pattern.Line> lines, double deduction) {
-      List<Pattern.Line> left = new ArrayList<>(lines);
-      double more = deduction;
-      while (!left.isEmpty() && left.get(0).length() <= more) {
-        more -= left.remove(0).length();
-      }
-      if (!left.isEmpty() && more > 0) {
-        Pattern.Line first = left.get(0);
-        left.set(0, new Pattern.Line(first.at(more / first.length()), first.to()));
-      }
-      return left;
-    }
-
-    private static List<Pattern.Line> reversed(List<Pattern.Line> lines) {
-      List<Pattern.Line> back = new ArrayList<>();
-      lines.forEach(line -> back.add(0, new Pattern.Line(line.to(), line.from())));
-      return back;
+      return closed() ? lines() : WeldLines.shortened(lines(), deduction);
     }
   }
 
@@ -318,29 +286,5 @@ public record WeldGroup(String name, List<Run> runs, Seam seam, Parent parent) i
   Pattern pattern() {
     return Pattern.ofLines(
         runs.stream().flatMap(run -> run.effective(seam.deduction()).stream()).toList());
-  }
-
-  private static void refuseTwice(String name, List<Run> runs) {
-    Set<Set<Spot>> seen = new HashSet<>();
-    for (Run run : runs) {
-      for (Pattern.Line line : run.lines()) {
-        if (!seen.add(Set.of(line.from(), line.to()))) {
-          throw new ModelException("two lines of weld " + name + " lie on one another; keep one");
-        }
-      }
-    }
-  }
-
-  private static void refuseShort(String name, Run run, double deduction) {
-    if (!run.closed() && run.length() <= 2 * deduction) {
-      throw new ModelException(
-          "a run of weld "
-              + name
-              + " is "
-              + Scale.MM.show(run.length())
-              + " long; start and stop take "
-              + Scale.MM.show(2 * deduction)
-              + " and nothing is left");
-    }
   }
 }

@@ -122,6 +122,11 @@ record MountParts(
         : Math.max(most, under.get().tube().width() / 2 + Math.abs(under.get().offset()));
   }
 
+  /** How far the foot stands off the tube's middle [m]. */
+  double offset() {
+    return under.map(Under::offset).orElse(0.0);
+  }
+
   /** Whether the tube runs along the pin, its section seen along it. */
   boolean across() {
     return under.filter(Under::across).isPresent();
