@@ -9,6 +9,7 @@ import rungwork.check.LimitState;
 import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
+import rungwork.joint.Factors;
 import rungwork.loadpath.ChainSheet;
 import rungwork.quantity.Kind;
 
@@ -29,7 +30,7 @@ final class ChainFigures {
                     new ModelException(
                         "mount "
                             + sheet.chain().mount()
-                            + " has no check on yield or rupture that was made; part "
+                            + " has no unfactored check on yield or rupture that was made; part "
                             + part.name()
                             + " learns nothing from it"));
     Optional<Range> breaks = ultimate.map(check -> scaled(check, at));
@@ -63,6 +64,7 @@ final class ChainFigures {
   private static Optional<Check> worst(ChainSheet sheet, LimitState state) {
     return sheet.sheet().checks().stream()
         .filter(Check::made)
+        .filter(check -> Factors.unfactored(check.basis()))
         .filter(check -> check.basis().limitState() == state)
         .filter(check -> check.utilisation().orElse(0) > 0)
         .max(Comparator.comparingDouble(check -> check.utilisation().orElseThrow()));

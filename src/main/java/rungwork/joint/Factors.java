@@ -1,5 +1,6 @@
 package rungwork.joint;
 
+import java.util.stream.Stream;
 import rungwork.check.Basis;
 import rungwork.check.DesignFactor;
 import rungwork.check.LimitState;
@@ -38,6 +39,17 @@ public record Factors(DesignFactor design, double gammaM2, double phi) {
   }
 
   /** The basis of a capacity on yield. */
+  /**
+   * Whether a check on a joint divided by nothing, so that it may stand in an order of failure.
+   *
+   * @param basis the check's basis
+   * @return true for a basis of {@link #UNFACTORED}
+   */
+  public static boolean unfactored(Basis basis) {
+    return Stream.of(UNFACTORED.yield(), UNFACTORED.ultimate(), UNFACTORED.american())
+        .anyMatch(basis::equals);
+  }
+
   Basis yield() {
     return new Basis(LimitState.YIELD, design + " on yield; γM0 = γM1 = γM5 = 1.0");
   }

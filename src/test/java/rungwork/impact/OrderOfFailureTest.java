@@ -2,6 +2,7 @@ package rungwork.impact;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static rungwork.quantity.Quantities.MPa;
 import static rungwork.quantity.Quantities.g;
 import static rungwork.quantity.Quantities.kN;
 import static rungwork.quantity.Quantities.kg;
@@ -10,11 +11,20 @@ import static rungwork.quantity.Quantities.mm;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import rungwork.check.LimitState;
 import rungwork.check.MemberChecks;
 import rungwork.frame.Mass;
 import rungwork.frame.Stock;
+import rungwork.frame.Wrench;
 import rungwork.impact.OrderOfFailure.Part;
 import rungwork.impact.OrderOfFailure.Zone;
+import rungwork.joint.Factors;
+import rungwork.joint.Parts;
+import rungwork.joint.WeldGroup;
+import rungwork.loadpath.ChainSheet;
+import rungwork.loadpath.Corners;
+import rungwork.loadpath.Face;
+import rungwork.loadpath.MountChain;
 import rungwork.material.RatedMaterial;
 import rungwork.material.UnratedMaterial;
 import rungwork.quantity.Kind;
@@ -272,6 +282,53 @@ class OrderOfFailureTest {
             .carries(kN(0.5), kN(6), kN(9), "a chain");
     assertEquals(12 * G, mount.first().orElseThrow().low(), 1e-9);
     assertEquals(18 * G, mount.first().orElseThrow().high(), 1e-9);
+  }
+
+  private static ChainSheet chain(Factors factors, double hit) {
+    Face face = new Face(Corners.at(150, 370, 170), Face.Direction.UP, Face.Direction.LEFT);
+    WeldGroup weld =
+        new WeldGroup(
+            "weld",
+            WeldGroup.Run.bothSides(mm(40), mm(5)),
+            WeldGroup.Seam.fillet(mm(3), MPa(490)),
+            WeldGroup.Parent.of(Parts.S355, mm(3)));
+    return new MountChain("lower fore", face, List.of(Parts.tab(), weld))
+        .under(List.of(Corners.twoArms().under("hit", Wrench.force(-hit, 0, 0))), factors);
+  }
+
+  /** In proportion: found at 10 g or at half of it under half the load, it is the same. */
+  @Test
+  void the_chain_of_a_mount_gives_its_weakest_check_in_proportion() {
+    Part mount = Part.named("lower arm, fore", Zone.FRONT_MOUNTS, mm(150));
+    Part found = mount.from(chain(Factors.UNFACTORED, 5000), g(10));
+    Part half = mount.from(chain(Factors.UNFACTORED, 2500), g(5));
+    double use =
+        chain(Factors.UNFACTORED, 5000).sheet().checks().stream()
+            .filter(check -> check.basis().limitState() == LimitState.YIELD && check.made())
+            .mapToDouble(check -> check.utilisation().orElseThrow())
+            .max()
+            .orElseThrow();
+    assertEquals(10 * G / use, found.first().orElseThrow().low(), 1e-9);
+    assertEquals(1.54, found.first().get().high() / found.first().get().low(), 1e-9);
+    assertEquals(found.first().get().low(), half.first().orElseThrow().low(), 1e-6);
+    assertTrue(found.ultimate().isPresent());
+    assertTrue(found.detail().where().endsWith("of mount lower fore"), found.detail().where());
+    assertEquals(Zone.FRONT_MOUNTS, found.zone());
+  }
+
+  @Test
+  void a_chain_that_divides_by_factors_says_nothing_here() {
+    Refused.with(
+        "mount lower fore has no unfactored check on yield or rupture that was made; part lower arm"
+            + " learns nothing from it",
+        () ->
+            Part.named("lower arm", Zone.FRONT_MOUNTS, mm(150))
+                .from(chain(Factors.ROAD, 5000), g(10)));
+    Refused.with(
+        "deceleration of the chain's loads 0 g is not above zero",
+        () ->
+            Part.named("lower arm", Zone.FRONT_MOUNTS, mm(150))
+                .from(chain(Factors.UNFACTORED, 5000), g(0)));
   }
 
   @Test
