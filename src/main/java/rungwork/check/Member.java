@@ -51,6 +51,16 @@ public record Member(
     return new Member(part, beams, buckling, welds, new Warping(ends, warping.length()));
   }
 
+  /** How an open section is welded to what it ends on, as far as its warping asks. */
+  public enum Joint {
+    /** Nobody looked. */
+    UNKNOWN,
+    /** By its web only, its flanges clear. */
+    WEB_ONLY,
+    /** By both flanges, with or without the web. */
+    BOTH_FLANGES
+  }
+
   /** What the ends of a bay do to the warping of an open section. */
   public enum Ends {
     /** Not known: it lies between all of the others. */
@@ -66,6 +76,23 @@ public record Member(
 
     Ends(String words) {
       this.words = words;
+    }
+
+    /**
+     * What two joints do to the warping of the bay between them: one by both flanges holds it, one
+     * by the web only lets it happen. What the flanges are welded to must itself be stiff against
+     * their turning in plan, such as a closed tube or a plate as wide as they are apart.
+     *
+     * @param start how its start is welded
+     * @param end how its end is welded
+     * @return the ends; not known as soon as one joint is not
+     */
+    public static Ends welded(Joint start, Joint end) {
+      if (start == Joint.UNKNOWN || end == Joint.UNKNOWN) {
+        return UNKNOWN;
+      }
+      boolean both = start == Joint.BOTH_FLANGES && end == Joint.BOTH_FLANGES;
+      return both ? BOTH_HELD : start == end ? FREE : ONE_HELD;
     }
 
     /**

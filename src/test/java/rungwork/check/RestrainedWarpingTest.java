@@ -18,9 +18,11 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import rungwork.check.Member.Ends;
+import rungwork.check.Member.Joint;
 import rungwork.check.Member.Warping;
 import rungwork.frame.Stock;
 import rungwork.frame.Wrench;
@@ -52,6 +54,30 @@ class RestrainedWarpingTest {
   void a_hundred_newton_metres_stress_it_by_nearly_three_hundred_megapascal() {
     double stress = worst(bay(Ends.BOTH_HELD, 0.5), 100);
     assertTrue(stress > 280e6 && stress < 310e6, "" + stress);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "WEB_ONLY, WEB_ONLY, FREE",
+    "WEB_ONLY, BOTH_FLANGES, ONE_HELD",
+    "BOTH_FLANGES, WEB_ONLY, ONE_HELD",
+    "BOTH_FLANGES, BOTH_FLANGES, BOTH_HELD",
+    "UNKNOWN, BOTH_FLANGES, UNKNOWN",
+    "WEB_ONLY, UNKNOWN, UNKNOWN",
+    "UNKNOWN, UNKNOWN, UNKNOWN"
+  })
+  void the_joint_says_what_the_ends_do(Joint start, Joint end, Ends ends) {
+    assertEquals(ends, Ends.welded(start, end));
+  }
+
+  @Test
+  void welding_both_flanges_makes_a_channel_stiffer_and_stresses_it() {
+    Ends webOnly = Ends.welded(Joint.WEB_ONLY, Joint.WEB_ONLY);
+    Ends flanges = Ends.welded(Joint.BOTH_FLANGES, Joint.BOTH_FLANGES);
+    assertEquals(STOCK, webOnly.stiffened(STOCK, 0.5));
+    Stock stiffer = flanges.stiffened(STOCK, 0.5);
+    assertEquals(7.7, stiffer.section().properties().stiffening(), 0.15);
+    assertTrue(worst(bay(flanges, 0.5), 100) > 280e6);
   }
 
   @Test
