@@ -62,6 +62,7 @@ public record Lineup(List<Section> sections) implements Shown {
     if (!open.isEmpty()) {
       remarks.add("open, so its torsion is that of ends free to warp: " + String.join(", ", open));
     }
+    Trait.drilled(sections).ifPresent(remarks::add);
     remarks.add("sizes only: no load was looked at, nothing was checked");
     return remarks;
   }

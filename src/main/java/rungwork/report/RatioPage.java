@@ -66,6 +66,7 @@ final class RatioPage {
     if (Stream.of(first, second).anyMatch(one -> one.torsion() == Torsion.OPEN)) {
       remarks.add(more.isEmpty() ? FREE : BOUNDS);
     }
+    Trait.drilled(List.of(first, second)).ifPresent(remarks::add);
     remarks.add("sizes only: no load was looked at, nothing was checked");
     return remarks;
   }

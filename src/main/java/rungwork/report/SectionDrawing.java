@@ -55,6 +55,9 @@ final class SectionDrawing {
     canvas.part(section.name(), () -> canvas.loops("steel", loops));
     Box box = Outlines.around(loops);
     axes(box);
+    if (SectionProperties.leans(section)) {
+      principalAxes(box);
+    }
     keepFree();
     points();
     centres();
@@ -81,6 +84,28 @@ final class SectionDrawing {
         .map(wall -> SIDE.matcher(wall.name()).replaceAll("") + " " + length(wall.thickness()))
         .distinct()
         .toList();
+  }
+
+  /** The strong axis u and the weak axis v where y and z are no principal axes. */
+  private void principalAxes(Box box) {
+    double angle = section.properties().principalAngle();
+    double reach = Math.min(Math.hypot(box.width(), box.height()) / 2, SIZE / 2) + 18;
+    principalAxis("u", new Spot(-Math.cos(angle), -Math.sin(angle)), reach);
+    principalAxis("v", new Spot(Math.sin(angle), -Math.cos(angle)), reach);
+  }
+
+  private void principalAxis(String name, Spot direction, double reach) {
+    Spot centre = place(0, 0);
+    Spot end = centre.plus(reach * direction.x(), reach * direction.y());
+    Spot start = centre.plus(-reach * direction.x(), -reach * direction.y());
+    canvas.part(
+        "principal axis " + name,
+        () -> {
+          canvas.line("dotted", start, end);
+          Spot beyond = end.plus(9 * direction.x(), 9 * direction.y() + 4);
+          canvas.label(Label.middle(beyond, name).css("small strong on"));
+        });
+    labels.keepFree(Box.EMPTY.and(end).grown(14));
   }
 
   private void axes(Box box) {
@@ -151,6 +176,8 @@ final class SectionDrawing {
     }
     section.points().forEach(p -> labels.keepFree(Box.EMPTY.and(place(p.y(), p.z())).grown(3)));
     labels.keepFree(Box.EMPTY.and(place(0, 0)).grown(16));
+    Spot shear = place(section.properties().shearCentreY(), section.properties().shearCentreZ());
+    labels.keepFree(Box.EMPTY.and(shear).grown(6).and(shear.plus(13, 12)));
   }
 
   private void centres() {
@@ -183,8 +210,17 @@ final class SectionDrawing {
         + " wide (y), "
         + units.show(Kind.LENGTH, box.height() / scale)
         + " deep (z), "
+        + lean()
         + section.points().size()
         + " stress points.";
+  }
+
+  private String lean() {
+    return SectionProperties.leans(section)
+        ? "its strong axis u turned by "
+            + units.show(Kind.ANGLE, section.properties().principalAngle())
+            + " from y towards z, "
+        : "";
   }
 
   private String length(double metres) {

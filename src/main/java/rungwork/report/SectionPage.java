@@ -12,7 +12,6 @@ import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
 import rungwork.report.Table.Column;
 import rungwork.report.Table.Row;
-import rungwork.section.Properties;
 import rungwork.section.Section;
 import rungwork.section.StressPoint;
 import rungwork.section.Torsion;
@@ -23,6 +22,10 @@ import rungwork.section.Torsion;
 final class SectionPage {
   /** Density of steel [kg/m³], as the European tables of sections take it. */
   static final double STEEL = 7850;
+
+  private static final String FREE =
+      "torsion constant and modulus are those of ends free to warp; held ends make an open section"
+          + " stiffer and stress it along its length";
 
   private SectionPage() {}
 
@@ -43,7 +46,10 @@ final class SectionPage {
         .ifPresent(reason -> blocks.add(new Block.VerdictLine("not for a flat frame: " + reason)));
     section.net().ifPresent(net -> blocks.add(new Block.Paragraph(net(section, net, units))));
     material.ifPresent(one -> blocks.add(new Block.Paragraph(wallClass(section, one))));
-    blocks.add(properties(section, material, units));
+    blocks.add(SectionProperties.of(section, material, units));
+    if (section.torsion() == Torsion.OPEN) {
+      blocks.add(new Block.Paragraph(FREE));
+    }
     String summary = section.points().size() + " stress points, from the centroid";
     blocks.add(new Block.Folded(summary, List.of(points(section.points(), units))));
     return new Page(blocks);
@@ -55,13 +61,15 @@ final class SectionPage {
         net.holes().stream()
             .map(hole -> units.show(Kind.LENGTH, hole.diameter()) + " in " + hole.wall().name())
             .collect(Collectors.joining(", "));
-    return "holes: %s; stress is that of the net section: A %s of %s, Iy %s, Iz %s; stiffness and stability are those of the gross one below"
+    return "holes: %s; stress is that of the net section: A %s of %s, Iy %s, Iz %s, Wel,y %s, Wel,z %s; stiffness and stability are those of the gross one below"
         .formatted(
             holes,
             units.show(Kind.AREA, net.area()),
             units.show(Kind.AREA, section.properties().area()),
             units.show(Kind.SECOND_MOMENT, net.iy()),
-            units.show(Kind.SECOND_MOMENT, net.iz()));
+            units.show(Kind.SECOND_MOMENT, net.iz()),
+            units.show(Kind.SECTION_MODULUS, net.wely()),
+            units.show(Kind.SECTION_MODULUS, net.welz()));
   }
 
   private static String wallClass(Section section, Material material) {
@@ -70,59 +78,6 @@ final class SectionPage {
             + "; "
             + WallLimits.classInBending(section, rated)
         : "class not checked: nobody guarantees the yield strength of " + material.name();
-  }
-
-  /** Mass of a metre; without a material that of steel, which the row says. */
-  private static Row mass(Properties p, Optional<Material> material, Units units) {
-    double density = material.map(one -> one.elasticity().density()).orElse(STEEL);
-    String what = "mass of a length" + (material.isPresent() ? "" : ", steel");
-    return Numbers.property(what, "m", units.show(Kind.MASS_PER_LENGTH, p.area() * density));
-  }
-
-  private static Table properties(Section section, Optional<Material> material, Units units) {
-    Properties p = section.properties();
-    List<Row> rows = new ArrayList<>(stiffness(p, material, units));
-    if (section.torsion() == Torsion.OPEN && p.iw() > 0) {
-      rows.add(
-          Numbers.property("warping constant", "Iw", units.show(Kind.WARPING_CONSTANT, p.iw())));
-    }
-    rows.addAll(strength(p, units));
-    return new Table(
-        List.of(
-            Column.words("property"),
-            Column.words("symbol"),
-            Column.number("value"),
-            Column.words("unit")),
-        rows);
-  }
-
-  private static List<Row> stiffness(Properties p, Optional<Material> material, Units units) {
-    return List.of(
-        mass(p, material, units),
-        Numbers.property("area", "A", units.show(Kind.AREA, p.area())),
-        Numbers.property("second moment about y", "Iy", units.show(Kind.SECOND_MOMENT, p.iy())),
-        Numbers.property("second moment about z", "Iz", units.show(Kind.SECOND_MOMENT, p.iz())),
-        Numbers.property("torsion constant", "It", units.show(Kind.SECOND_MOMENT, p.it())));
-  }
-
-  private static List<Row> strength(Properties p, Units units) {
-    return List.of(
-        Numbers.property(
-            "elastic modulus about y", "Wel,y", units.show(Kind.SECTION_MODULUS, p.wely())),
-        Numbers.property(
-            "elastic modulus about z", "Wel,z", units.show(Kind.SECTION_MODULUS, p.welz())),
-        Numbers.property(
-            "plastic modulus about y", "Wpl,y", units.show(Kind.SECTION_MODULUS, p.wply())),
-        Numbers.property(
-            "plastic modulus about z", "Wpl,z", units.show(Kind.SECTION_MODULUS, p.wplz())),
-        Numbers.property("shear area along y", "Av,y", units.show(Kind.AREA, p.shearY())),
-        Numbers.property("shear area along z", "Av,z", units.show(Kind.AREA, p.shearZ())),
-        Numbers.property("shear centre along y", "yS", length(p.shearCentreY(), units)),
-        Numbers.property("shear centre along z", "zS", length(p.shearCentreZ(), units)));
-  }
-
-  private static String length(double metres, Units units) {
-    return Numbers.place(metres, units) + " " + units.scale(Kind.LENGTH).unit();
   }
 
   private static Table points(List<StressPoint> points, Units units) {

@@ -1,6 +1,7 @@
 package rungwork.report;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import rungwork.check.Member.Ends;
 import rungwork.frame.Stock;
@@ -32,10 +33,16 @@ record Trait(String words, String letter, Kind kind, ToDoubleFunction<Section> v
       new Trait("stiff sideways", "Iz", Kind.SECOND_MOMENT, section -> section.properties().iz());
   static final Trait UPRIGHT_STRENGTH =
       new Trait(
-          "strong upright", "Wel,y", Kind.SECTION_MODULUS, section -> section.properties().wely());
+          "strong upright",
+          "Wel,y",
+          Kind.SECTION_MODULUS,
+          section -> section.net().map(Section.Net::wely).orElse(section.properties().wely()));
   static final Trait SIDEWAYS_STRENGTH =
       new Trait(
-          "strong sideways", "Wel,z", Kind.SECTION_MODULUS, section -> section.properties().welz());
+          "strong sideways",
+          "Wel,z",
+          Kind.SECTION_MODULUS,
+          section -> section.net().map(Section.Net::welz).orElse(section.properties().welz()));
   static final Trait TWIST_STIFFNESS =
       new Trait(
           "stiff in twist, free to warp",
@@ -80,8 +87,20 @@ record Trait(String words, String letter, Kind kind, ToDoubleFunction<Section> v
                 .twistConstant());
   }
 
+  /** What a comparison says of drilled sections, if there are any. */
+  static Optional<String> drilled(List<Section> sections) {
+    List<String> names =
+        sections.stream().filter(s -> s.net().isPresent()).map(Section::name).distinct().toList();
+    return names.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "drilled, so its strength is that of the net section beside the hole; its stiffness and"
+                + " the mass of a length are those of the whole: "
+                + String.join(", ", names));
+  }
+
   /** Torque for a unit of the greatest shear stress, free to warp [m³]. */
-  private static double twistModulus(Section section) {
+  static double twistModulus(Section section) {
     return 1 / section.points().stream().mapToDouble(p -> Math.abs(p.perT())).max().orElse(0);
   }
 

@@ -416,6 +416,36 @@ public record Section(
       };
     }
 
+    /**
+     * Elastic modulus for bending about y: a moment over the greatest stress that it causes, tilted
+     * axes counted.
+     *
+     * @return of what is left [m³]
+     */
+    public double wely() {
+      return modulus(1, 0);
+    }
+
+    /**
+     * Elastic modulus for bending about z, as {@link #wely}.
+     *
+     * @return of what is left [m³]
+     */
+    public double welz() {
+      return modulus(0, 1);
+    }
+
+    private double modulus(double my, double mz) {
+      double[] moments = moments(0, my, mz);
+      return 1
+          / outline.loops().stream()
+              .flatMap(loop -> loop.stream().flatMap(piece -> piece.reaches().stream()))
+              .map(spot -> spot.minus(centroid))
+              .mapToDouble(at -> Math.abs(moments[0] * at.z() / iy - moments[1] * at.y() / iz))
+              .max()
+              .orElseThrow();
+    }
+
     Net turned(Turn turn) {
       boolean swaps = turn.swapsAxes();
       return new Net(
@@ -451,7 +481,8 @@ public record Section(
   public Optional<String> unfitForFlatFrame() {
     Properties p = properties;
     if (Math.abs(p.iyz()) > ROUNDING * (p.iy() + p.iz())) {
-      double angle = Math.toDegrees(Math.atan2(-2 * p.iyz(), p.iz() - p.iy()) / 2);
+      double turned = Math.abs(Math.toDegrees(p.principalAngle()));
+      double angle = Math.min(turned, 90 - turned);
       return Optional.of(
           "its principal axes stand %s° off the frame's plane; bending in the plane would push it out, which a flat frame cannot follow; use a tube, a flat bar or an upright channel"
               .formatted(Scale.NUMBER.number(Math.abs(angle), 3)));

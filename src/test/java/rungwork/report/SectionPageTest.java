@@ -12,6 +12,7 @@ import org.w3c.dom.Element;
 import rungwork.quantity.Units;
 import rungwork.section.BuiltUp;
 import rungwork.section.Section;
+import rungwork.section.SizeTable;
 
 class SectionPageTest {
   private static final Section TUBE = Section.rectangularTube(mm(80), mm(40), mm(3));
@@ -73,12 +74,68 @@ class SectionPageTest {
             .text()
             .replaceAll("\\s+", " ")
             .contains(
-                "holes: 11.00 mm in left wall; stress is that of the net section: A 6.278 cm² of 6.608 cm²"));
+                "holes: 11.00 mm in left wall; stress is that of the net section: A 6.278 cm² of"
+                    + " 6.608 cm²"));
   }
 
   private static long edges(Section section) {
     Element steel = Xml.all(SectionDrawing.of(section, Units.METRIC).svg(), "path").get(0);
     return steel.getAttribute("d").chars().filter(letter -> letter == 'M').count();
+  }
+
+  private static String text(Section section) {
+    return SectionPage.of(section, Units.METRIC).text().replaceAll("\\s+", " ");
+  }
+
+  private static void shows(Section section, String... rows) {
+    String page = text(section);
+    for (String row : rows) {
+      assertTrue(page.contains(row), () -> row + " in " + page);
+    }
+  }
+
+  @Test
+  void a_leaning_section_shows_its_principal_axes_drawn_and_in_figures() {
+    Section angle = SizeTable.of("unequal angle EN 10056-1").at("60x40x5");
+    shows(
+        angle,
+        "its strong axis u turned by 23.44 deg from y towards z",
+        "product of inertia Iyz -5.914 cm⁴",
+        "Iu 19.75 cm⁴",
+        "Iv 3.542 cm⁴",
+        "strong axis u from y to z α 23.44 deg",
+        "Wpl,u 8.462 cm³",
+        "Wpl,v 3.426 cm³");
+    List<String> texts = Xml.texts(SectionDrawing.of(angle, Units.METRIC).svg(), "text");
+    assertTrue(texts.containsAll(List.of("u", "v", "C", "S")), texts.toString());
+    assertFalse(Xml.texts(SectionDrawing.of(TUBE, Units.METRIC).svg(), "text").contains("u"));
+    assertFalse(text(TUBE).contains("Iyz"));
+  }
+
+  @Test
+  void each_edge_has_its_modulus_where_edges_differ() {
+    shows(
+        Section.foldedChannel(mm(80), mm(40), mm(3), mm(3)),
+        "elastic modulus about y Wel,y 10.98 cm³",
+        "modulus about z, left Wel,z 2.457 cm³",
+        "modulus about z, right Wel,z 6.179 cm³",
+        "centroid from right edge ey 11.38 mm",
+        "torsion modulus Wt 0.4504 cm³",
+        "warping constant Iw 69.12 cm⁶",
+        "shear centre along y yS -24.76 mm",
+        "are those of ends free to warp");
+    assertFalse(text(TUBE).contains("z, left"));
+    assertFalse(text(TUBE).contains("warp"));
+  }
+
+  @Test
+  void a_drilled_section_shows_what_the_holes_leave_for_stress() {
+    shows(
+        TUBE.drilled("left wall", mm(11)).drilled("right wall", mm(11)),
+        "A 5.948 cm² of 6.608 cm², Iy 52.18 cm⁴, Iz 15.29 cm⁴, Wel,y 13.05 cm³, Wel,z 7.646 cm³;"
+            + " stiffness and stability are those of the gross one below",
+        "second moment about z Iz 17.56 cm⁴",
+        "elastic modulus about z Wel,z 8.778 cm³");
   }
 
   @Test

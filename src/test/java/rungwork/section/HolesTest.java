@@ -139,7 +139,8 @@ class HolesTest {
   void holes_that_do_not_fit_are_refused() {
     refused("hole 0 mm is not above zero", () -> TUBE.drilled("left wall", mm(0)));
     refused(
-        "section RHS 80x40x3 has no wall web to drill; it has left wall, top wall, right wall, bottom wall",
+        "section RHS 80x40x3 has no wall web to drill; it has left wall, top wall, right wall,"
+            + " bottom wall",
         () -> TUBE.drilled("web", mm(11)));
     refused(
         "section flat 40x8 has no wall web to drill; it has no flat wall",
@@ -148,13 +149,16 @@ class HolesTest {
         "hole 31.00 mm is not narrower than the flat part of top wall, 31.00 mm",
         () -> TUBE.drilled("top wall", mm(31)));
     refused(
-        "hole 11.00 mm at 32.00 mm from the middle of left wall runs out of its flat part, 71.00 mm; it must stay within 30.00 mm",
+        "hole 11.00 mm at 32.00 mm from the middle of left wall runs out of its flat part, 71.00"
+            + " mm; it must stay within 30.00 mm",
         () -> TUBE.drilled("left wall", mm(11), mm(32)));
     refused(
-        "hole 9.000 mm in left wall runs into the hole of 11.00 mm beside it; their middles must be 10.00 mm apart or more",
+        "hole 9.000 mm in left wall runs into the hole of 11.00 mm beside it; their middles must be"
+            + " 10.00 mm apart or more",
         () -> TUBE.drilled("left wall", mm(11)).drilled("left wall", mm(9), mm(8)));
     refused(
-        "a hole in the round wall of CHS 60x3 is not worked out; take a section with flat walls, or the load off the hole",
+        "a hole in the round wall of CHS 60x3 is not worked out; take a section with flat walls, or"
+            + " the load off the hole",
         () -> Section.roundTube(mm(60), mm(3)).drilled("wall", mm(11)));
     Section bare = new Section("stated", TUBE.properties(), List.of(), TUBE.walls());
     refused(
@@ -164,5 +168,41 @@ class HolesTest {
 
   private static void refused(String message, Executable making) {
     assertEquals(message, assertThrows(ModelException.class, making).getMessage());
+  }
+
+  /** Two holes opposite: Iz less d·t·a² of each, over half the width. */
+  @Test
+  void the_net_modulus_is_that_of_what_is_left() {
+    Section tube = Section.rectangularTube(mm(80), mm(40), mm(3));
+    Section.Net net =
+        tube.drilled("left wall", mm(11)).drilled("right wall", mm(11)).net().orElseThrow();
+    double arm = 0.020 - 0.0015;
+    double iz =
+        tube.properties().iz() - 2 * (0.011 * 0.003 * arm * arm + 0.011 * Math.pow(0.003, 3) / 12);
+    assertEquals(iz / 0.020, net.welz(), 1e-12);
+    assertEquals(
+        (tube.properties().iy() - 2 * 0.003 * Math.pow(0.011, 3) / 12) / 0.040, net.wely(), 1e-12);
+  }
+
+  /** One hole shifts the centroid; the modulus is what a moment's greatest stress says. */
+  @Test
+  void the_net_modulus_of_one_hole_meets_the_stress_that_a_moment_causes() {
+    Section.Net net =
+        Section.rectangularTube(mm(80), mm(40), mm(3))
+            .drilled("left wall", mm(11), mm(20))
+            .net()
+            .orElseThrow();
+    double[] moments = net.moments(0, 0, 1);
+    double worst = 0;
+    for (int y = -1; y <= 1; y += 2) {
+      for (double z = -0.034; z <= 0.0341; z += 0.034) {
+        double fromY = y * 0.020 - net.centroid().y();
+        double fromZ = z - net.centroid().z();
+        worst =
+            Math.max(
+                worst, Math.abs(moments[0] * fromZ / net.iy() - moments[1] * fromY / net.iz()));
+      }
+    }
+    assertEquals(1 / worst, net.welz(), 0.01 / worst);
   }
 }
