@@ -73,17 +73,21 @@ final class ElasticStage {
   private void run(Joints joints, Ends ends) {
     Frame frame = ladder.frame(joints, ends);
     Solver solver = Solver.unsupported(frame);
-    Solver anchored = Solver.of(frame.on(anchors()));
+    List<Member> ended = ladder.members().stream().map(one -> one.with(ends)).toList();
+    Map<CrushTube.Strength, MemberOnsets.Pair> buckling = new LinkedHashMap<>();
     for (Balance.Growth loads : balance.growing()) {
       Growth both = new Growth(solver.solve(loads.standing()), solver.solve(loads.impact()));
       String words = words(both.growing().loadCase().name()) + ", " + joints.words();
-      List<Member> ended = ladder.members().stream().map(one -> one.with(ends)).toList();
       for (Member member : ended) {
         members
             .computeIfAbsent(member.part(), MemberOnsets::new)
             .add(words, onsets(member, both, which -> pair(member, both, which)));
       }
-      whole.add(words, buckling(ended, both, anchored.solve(loads.impact())));
+      if (buckling.isEmpty()) {
+        Response anchored = Solver.of(frame.on(anchors())).solve(loads.impact());
+        buckling.putAll(buckling(ended, both, anchored));
+      }
+      whole.add(joints.words() + ", masses on all their mounts", buckling);
     }
   }
 

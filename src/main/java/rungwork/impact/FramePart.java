@@ -75,9 +75,6 @@ record FramePart(
     if (member.part().endsWith(" crossmember")) {
       return Zone.CROSSMEMBER;
     }
-    if (member.part().contains(" rail, tip to ")) {
-      return Zone.RAIL_TIP;
-    }
     Beam beam = frame.beam(member.beams().get(0));
     double middle = (frame.startOf(beam).x() + frame.endOf(beam).x()) / 2;
     boolean rises =
@@ -86,7 +83,10 @@ record FramePart(
                 one ->
                     middle > Math.min(one.foot(), one.head())
                         && middle < Math.max(one.foot(), one.head()));
-    return rises ? Zone.KICK_UP : Zone.RAIL;
+    if (rises) {
+      return Zone.KICK_UP;
+    }
+    return member.part().contains(" rail, tip to ") ? Zone.RAIL_TIP : Zone.RAIL;
   }
 
   /** The same piece of the other rail joined to it. */

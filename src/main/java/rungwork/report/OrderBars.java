@@ -10,8 +10,8 @@ import rungwork.quantity.Units;
 
 /** For each part a bar over the vehicle's deceleration, from its low to its high strength. */
 final class OrderBars {
-  private static final double NAMES = 270;
-  private static final double LENGTH = 400;
+  private static final double NAMES = 250;
+  private static final double LENGTH = 290;
   private static final double PITCH = 27;
   private static final double THICK = 13;
 
@@ -57,10 +57,11 @@ final class OrderBars {
     for (int i = 0; i < unknown.size(); i++) {
       unknown(unknown.get(i), known.size() + i);
     }
-    String legend =
-        "Bar: first gives way, low to high strength. Line: carries no more. Arrow: goes on beyond"
-            + " the axis.";
-    canvas.label(Label.at(new Spot(0, rows * PITCH + 30), legend).css("small"));
+    Spot below = new Spot(0, rows * PITCH + 30);
+    canvas.label(Label.at(below, "Bar: first gives way, from low to high strength.").css("small"));
+    canvas.label(
+        Label.at(below.plus(0, 16), "Line: carries no more. Arrow: goes on beyond the axis.")
+            .css("small"));
     String title = "Deceleration of the vehicle at which each part gives way";
     return new Picture(title, canvas.done(title), title + ": see the table");
   }

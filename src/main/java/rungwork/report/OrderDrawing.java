@@ -17,7 +17,7 @@ import rungwork.vehicle.Side;
 
 /** A ladder in plan and from the side, numbered in the order in which its parts give way. */
 final class OrderDrawing {
-  private static final double WIDTH = 720;
+  private static final double WIDTH = 560;
   private static final double RADIUS = 9.5;
 
   private final OrderOfFailure order;
@@ -127,7 +127,7 @@ final class OrderDrawing {
     Spot pushed = new Spot(-force.x() * scale, ground - force.z() * scale);
     push(pushed);
     canvas.label(
-        Label.at(pushed.plus(-44, 17), "obstacle " + height(force)).css("small on second"));
+        Label.at(pushed.plus(-44, -10), "obstacle " + height(force)).css("small on second"));
     Point centre = order.elastic().centre();
     Spot heavy = new Spot(-centre.x() * scale, ground - centre.z() * scale);
     canvas.part("centre of mass", () -> canvas.circle("weight", heavy, 7));
