@@ -103,6 +103,18 @@ final class PlasticMember {
     return Arrays.stream(flow).mapToDouble(row -> dot(row, e)).toArray();
   }
 
+  /** What the faces in use at an end do together when they work at these rates. */
+  Pushover.Yielding yielding(int end, double[] rates) {
+    double[] sum = new double[4];
+    for (int i = 0; i < rates.length; i++) {
+      if (active.get(i).end() == end) {
+        YieldSurface.Face face = surface.faces().get(active.get(i).face());
+        addTo(sum, new double[] {face.n(), face.y(), face.z(), face.t()}, rates[i]);
+      }
+    }
+    return new Pushover.Yielding(sum[0], sum[1], sum[2], sum[3]);
+  }
+
   /** What the hinges take in a motion [W for a motion a second]. */
   double dissipation(double[] motions, int[] places) {
     double[] rates = flow(motions, places);

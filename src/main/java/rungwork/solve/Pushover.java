@@ -33,12 +33,16 @@ public final class Pushover {
   /** Steps of a path; a frame of some tens of beams takes some tens [1]. */
   private static final int STEPS = 5000;
 
+  /** A load that ends this close to a beam's end goes along the whole of it [1]: rounding. */
+  private static final double ROUNDING = 1e-9;
+
   /** How well the loads' work and the hinges' agree in the collapse [1]. */
   private static final double CERTAIN = 1e-5;
 
   private final Structure structure;
   private final PlasticFrame frame;
   private final List<Stage> stages = new ArrayList<>();
+  private final List<double[]> shapes = new ArrayList<>();
   private final double[] motions;
   private double factor;
   private double travel;
@@ -141,10 +145,11 @@ public final class Pushover {
           "the frame collapses under the constant load alone, at %.2f of it".formatted(factor));
     }
     stages.clear();
+    shapes.clear();
     factor = 0;
     travel = 0;
     energy = 0;
-    stages.add(new Stage(0, 0, 0, hinges(), hinges(), List.of()));
+    add(new Stage(0, 0, 0, hinges(), hinges(), List.of()));
   }
 
   private double elasticTravel(double[] load) {
@@ -220,8 +225,13 @@ public final class Pushover {
     List<Place> opened = now.stream().filter(place -> !before.contains(place)).toList();
     List<Place> locked = before.stream().filter(place -> !now.contains(place)).toList();
     if (!opened.isEmpty() || !locked.isEmpty()) {
-      stages.add(new Stage(factor, travel, energy, now, opened, locked));
+      add(new Stage(factor, travel, energy, now, opened, locked));
     }
+  }
+
+  private void add(Stage stage) {
+    stages.add(stage);
+    shapes.add(motions.clone());
   }
 
   private List<Place> hinges() {
@@ -252,18 +262,38 @@ public final class Pushover {
       if (load instanceof Load.AtNode atNode) {
         add(nodal, atNode.node(), atNode.wrench());
       } else if (load instanceof Load.AlongBeam along) {
-        Beam beam = structure.frame().beam(along.beam());
-        double half = structure.members().get(structure.member(beam.name())).length() / 2;
-        Wrench end = Wrench.force(along.wx() * half, along.wy() * half, along.wz() * half);
-        add(nodal, beam.start(), end);
-        add(nodal, beam.end(), end);
+        Load.PerMetre same = new Load.PerMetre(along.wx(), along.wy(), along.wz());
+        addAtEnds(nodal, along.beam(), same, same);
+      } else if (load instanceof Load.AlongPart part && wholeBeam(part)) {
+        addAtEnds(nodal, part.beam(), part.first(), part.last());
       } else {
         throw new ModelException(
-            "load case %s has a load that a pushover cannot follow; it takes wrenches at nodes and uniform loads along whole beams"
+            "load case %s has a load that a pushover cannot follow; it takes wrenches at nodes and loads along whole beams"
                 .formatted(loadCase.name()));
       }
     }
     return nodal;
+  }
+
+  private boolean wholeBeam(Load.AlongPart part) {
+    double length = length(part.beam());
+    return part.from() == 0 && Math.abs(part.to() - length) <= ROUNDING * length;
+  }
+
+  private double length(String beam) {
+    return structure.members().get(structure.member(beam)).length();
+  }
+
+  /** The reactions of a beam on its ends: L (2 w₁ + w₂)/6 and L (w₁ + 2 w₂)/6. */
+  private void addAtEnds(double[] nodal, String name, Load.PerMetre first, Load.PerMetre last) {
+    Beam beam = structure.frame().beam(name);
+    double sixth = length(name) / 6;
+    add(nodal, beam.start(), force(first, 2 * sixth).plus(force(last, sixth)));
+    add(nodal, beam.end(), force(first, sixth).plus(force(last, 2 * sixth)));
+  }
+
+  private static Wrench force(Load.PerMetre load, double length) {
+    return Wrench.force(load.wx() * length, load.wy() * length, load.wz() * length);
   }
 
   private void add(double[] nodal, String node, Wrench wrench) {
@@ -347,6 +377,44 @@ public final class Pushover {
   public Displacement displacement(String node) {
     return displacement(motions, node);
   }
+
+  /**
+   * How far a node has moved at a state on the way.
+   *
+   * @param stage its number in {@link #stages}
+   * @param node its name
+   * @return its motion in vehicle axes since the growing load began
+   */
+  public Displacement displacement(int stage, String node) {
+    double[] since = shapes.get(stage).clone();
+    for (int i = 0; i < since.length; i++) {
+      since[i] -= shapes.get(0)[i];
+    }
+    return displacement(since, node);
+  }
+
+  /**
+   * How the frame yields at a place in the collapse.
+   *
+   * @param place one of the last stage's hinges
+   * @return for a unit of travel; nothing where the place does not yield
+   */
+  public Yielding yielding(Place place) {
+    int index = structure.member(place.beam());
+    int end = place.node().equals(structure.frame().beam(place.beam()).start()) ? 0 : 1;
+    PlasticMember member = frame.members().get(index);
+    return member.yielding(end, member.flow(mechanism, structure.places(index)));
+  }
+
+  /**
+   * What happens in a hinge, for a unit of travel.
+   *
+   * @param stretch along the beam, against N [m/J]
+   * @param turnY against My [rad/J]
+   * @param turnZ against Mz [rad/J]
+   * @param twist against T [rad/J]
+   */
+  public record Yielding(double stretch, double turnY, double turnZ, double twist) {}
 
   /**
    * How a node moves on in the collapse.

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
+import rungwork.fault.ModelException;
 import rungwork.fault.SolveException;
 import rungwork.frame.Beam;
 import rungwork.frame.Frame;
@@ -104,6 +105,86 @@ class PushoverTest {
             LoadCase.of("own", at("n1", 0, -300)),
             LoadCase.of("P", at("n1", 0, -1)));
     assertEquals(700, pushover.collapseFactor(), 1e-6);
+  }
+
+  /**
+   * Two bays, pushed sideways by P and by 3 P on the middle of the second beam: the last mechanism
+   * is that beam alone, 3 P = (2.5 + 2 · 2.5 + 1) Mp/m.
+   */
+  @Test
+  void a_hinge_that_turns_back_locks_and_the_frame_collapses_without_it() {
+    Frame.Builder frame = Frame.in(Plane.PLAN);
+    for (int i = 0; i < 3; i++) {
+      frame.node("foot" + i, new Point(2 * i, 0, 0)).node("top" + i, new Point(2 * i, 1, 0));
+      frame.beam(Beam.rigid("column" + i, "foot" + i, "top" + i, STOCK));
+      frame.support(Support.fixed("foot" + i));
+    }
+    frame.node("middle", new Point(3, 1, 0));
+    frame.beam(Beam.rigid("beam", "top0", "top1", STOCK));
+    frame.beam(Beam.rigid("left half", "top1", "middle", STOCK));
+    frame.beam(Beam.rigid("right half", "middle", "top2", STOCK));
+    Function<Beam, YieldSurface> strength =
+        beam -> MOMENTS.apply(beam).times(beam.name().startsWith("column") ? 1 : 2.5);
+    LoadCase push =
+        LoadCase.of(
+            "push",
+            new Load.AtNode("top0", Wrench.force(1, 0, 0)),
+            new Load.AtNode("middle", Wrench.force(0, -3, 0)));
+
+    Pushover pushover = Pushover.of(frame.build(), strength, NOTHING, push);
+
+    Pushover.Place foot = new Pushover.Place("column2", "foot2");
+    List<Pushover.Stage> stages = pushover.stages();
+    assertEquals(8.5 / 3 * MP, pushover.collapseFactor(), 1e-6);
+    assertTrue(stages.get(3).opened().contains(foot), stages::toString);
+    assertEquals(List.of(foot), stages.get(4).locked());
+    assertTrue(Math.abs(pushover.forces("column2", 0).mz()) < MP, "it carries less again");
+    assertEquals(new Pushover.Yielding(0, 0, 0, 0), pushover.yielding(foot));
+  }
+
+  @Test
+  void a_load_that_grows_along_a_beam_acts_at_its_ends_by_statics() {
+    Frame.Builder beam = beamOf(0, 1).support(Support.fixed("n0"));
+    Load.PerMetre none = new Load.PerMetre(0, 0, 0);
+    Load.PerMetre six = new Load.PerMetre(0, 0, -6);
+    assertEquals(
+        MP / 2, push(beam, new Load.AlongPart("b1", 0, 1, none, six)).collapseFactor(), 1e-6);
+    assertEquals(MP / 3, push(beam, new Load.AlongBeam("b1", 0, 0, -6)).collapseFactor(), 1e-6);
+  }
+
+  @Test
+  void a_load_along_a_part_of_a_beam_is_refused() {
+    Load.PerMetre six = new Load.PerMetre(0, 0, -6);
+    ModelException refusal =
+        assertThrows(
+            ModelException.class,
+            () ->
+                push(
+                    beamOf(0, 1).support(Support.fixed("n0")),
+                    new Load.AlongPart("b1", 0.5, 1, six, six)));
+    assertEquals(
+        "load case push has a load that a pushover cannot follow; it takes wrenches at nodes and"
+            + " loads along whole beams",
+        refusal.getMessage());
+  }
+
+  /** After its first hinge the propped cantilever is a simple beam with an end moment. */
+  @Test
+  void the_way_of_a_node_is_known_at_every_stage() {
+    Frame.Builder beam =
+        beamOf(0, 1, 2)
+            .support(Support.fixed("n0"))
+            .support(Support.holding("n2", Freedom.UY, Freedom.UZ, Freedom.RX));
+    Pushover pushover = push(beam, at("n1", 0, -1));
+    assertEquals(0, pushover.displacement(0, "n1").uz());
+    double first = pushover.firstHingeFactor() * 7 * 8 / 768 / 210e3;
+    assertEquals(first, -pushover.displacement(1, "n1").uz(), 1e-6 * first);
+    double growth = (pushover.collapseFactor() - pushover.firstHingeFactor()) * 8 / 48 / 210e3;
+    assertEquals(first + growth, -pushover.displacement(2, "n1").uz(), 1e-6 * first);
+    List<Pushover.Place> hinges = pushover.stages().get(2).hinges();
+    assertEquals(2, hinges.size());
+    assertEquals(1, Math.abs(pushover.yielding(hinges.get(0)).turnY()), 1e-9);
+    assertEquals(2, Math.abs(pushover.yielding(hinges.get(1)).turnY()), 1e-9);
   }
 
   @Test
