@@ -16,7 +16,8 @@ enum Sane {
   BELT_STIFFNESS("stiffness of a belt", Kind.STIFFNESS, 2e4, 2e5),
   BELT_SLACK("slack of a belt", Kind.LENGTH, 0, 0.15),
   PERSON("mass of a person", Kind.MASS, 20, 160),
-  MEAN_DECELERATION("mean deceleration", Kind.ACCELERATION, 9.80665, 100 * 9.80665);
+  MEAN_DECELERATION("mean deceleration", Kind.ACCELERATION, 9.80665, 100 * 9.80665),
+  COLLAPSE("deceleration at collapse", Kind.ACCELERATION, 9.80665, 150 * 9.80665);
 
   private final String what;
   private final Range range;

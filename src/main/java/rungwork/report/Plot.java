@@ -16,8 +16,10 @@ import rungwork.quantity.Units;
  * @param up what runs upwards
  * @param curves at least one
  * @param marks places on the axis across that have words
+ * @param dots places on the curves that have a number or a word
  */
-record Plot(String title, Axis across, Axis up, List<Curve> curves, List<Mark> marks) {
+record Plot(
+    String title, Axis across, Axis up, List<Curve> curves, List<Mark> marks, List<Dot> dots) {
   /**
    * An axis.
    *
@@ -55,17 +57,32 @@ record Plot(String title, Axis across, Axis up, List<Curve> curves, List<Mark> m
    */
   record Mark(double at, String words) {}
 
+  /**
+   * A place on a curve.
+   *
+   * @param x across [SI]
+   * @param y up [SI]
+   * @param words as they stand beside it
+   * @param what it says in a reader's words
+   */
+  record Dot(double x, double y, String words, String what) {}
+
   Plot {
     curves = List.copyOf(curves);
     marks = List.copyOf(marks);
+    dots = List.copyOf(dots);
   }
 
   static Plot of(String title, Axis across, Axis up, List<Curve> curves) {
-    return new Plot(title, across, up, curves, List.of());
+    return new Plot(title, across, up, curves, List.of(), List.of());
   }
 
   Plot with(List<Mark> events) {
-    return new Plot(title, across, up, curves, events);
+    return new Plot(title, across, up, curves, events, dots);
+  }
+
+  Plot dotted(List<Dot> places) {
+    return new Plot(title, across, up, curves, marks, places);
   }
 
   Picture picture(Units units) {
@@ -92,6 +109,10 @@ record Plot(String title, Axis across, Axis up, List<Curve> curves, List<Mark> m
     marks.forEach(
         mark ->
             text.append("\n- ").append(along.show(mark.at(), 3)).append(": ").append(mark.words()));
+    for (Dot dot : dots) {
+      text.append("\n- ").append(dot.what()).append(": ").append(high.show(dot.y(), 3));
+      text.append(" at ").append(along.show(dot.x(), 3));
+    }
     return text.toString();
   }
 }

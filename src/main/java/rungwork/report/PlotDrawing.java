@@ -33,7 +33,9 @@ final class PlotDrawing {
     grid();
     plot.marks().forEach(mark -> canvas.part(mark.words(), () -> upright(mark)));
     plot.curves().forEach(curve -> canvas.part(Plot.named(curve), () -> curve(curve)));
-    words();
+    Labels labels = new Labels(canvas);
+    plot.dots().forEach(dot -> canvas.part(dot.what(), () -> dot(dot, labels)));
+    words(labels);
     Spot head = new Spot(-40, Math.min(-HEIGHT, canvas.box().top()) - 10);
     canvas.label(Label.at(head, plot.up().head(units)).css("strong"));
     canvas.label(Label.at(head.plus(0, -22), plot.title()).css("head"));
@@ -139,8 +141,20 @@ final class PlotDrawing {
     canvas.line("dotted", new Spot(at, 0), new Spot(at, -HEIGHT - 4));
   }
 
-  private void words() {
-    Labels labels = new Labels(canvas);
+  private void dot(Plot.Dot dot, Labels labels) {
+    double at = x.place(dot.x() / units.scale(plot.across().kind()).inSi());
+    double high = -y.place(dot.y() / units.scale(plot.up().kind()).inSi());
+    Spot spot = new Spot(at, high);
+    canvas.circle("solid", spot, 3);
+    List<Label> places = new ArrayList<>();
+    for (int row = 0; row < ROWS; row++) {
+      places.add(Label.end(spot.plus(-4, -5 - row * ROW / 2), dot.words()).css("small on"));
+      places.add(Label.at(spot.plus(4, 13 + row * ROW / 2), dot.words()).css("small on"));
+    }
+    labels.put(places);
+  }
+
+  private void words(Labels labels) {
     double unit = units.scale(plot.across().kind()).inSi();
     for (Plot.Mark mark : plot.marks()) {
       double at = x.place(mark.at() / unit);

@@ -6,6 +6,7 @@ import java.util.function.BiFunction;
 import rungwork.check.Caution;
 import rungwork.check.Check;
 import rungwork.check.CheckSheet;
+import rungwork.impact.Collapse;
 import rungwork.impact.Crash;
 import rungwork.impact.CrushTube;
 import rungwork.impact.Occupant;
@@ -84,6 +85,7 @@ public record Presentation<T>(Class<T> type, BiFunction<T, Units, Page> maker) {
         new Presentation<>(Pulse.class, PulsePage::of),
         new Presentation<>(CrushTube.class, CrushTubePage::of),
         new Presentation<>(Crash.class, CrashPage::of),
+        new Presentation<>(Collapse.class, CollapsePage::of),
         new Presentation<>(Occupant.ClosedForm.class, ClosedFormPage::of),
         new Presentation<>(Ride.class, RidePage::of),
         new Presentation<>(RigidOrCrush.class, RigidOrCrushPage::of),

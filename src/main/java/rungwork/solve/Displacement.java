@@ -17,6 +17,17 @@ public record Displacement(double ux, double uy, double uz, double rx, double ry
   private static final Scale TURN = new Scale("mrad", 1e-3);
 
   /**
+   * The same motion, larger or smaller.
+   *
+   * @param factor on all six [1]
+   * @return the motion
+   */
+  public Displacement times(double factor) {
+    return new Displacement(
+        ux * factor, uy * factor, uz * factor, rx * factor, ry * factor, rz * factor);
+  }
+
+  /**
    * One of its motions.
    *
    * @param motion which

@@ -43,6 +43,7 @@ public final class Pushover {
   private final PlasticFrame frame;
   private final List<Stage> stages = new ArrayList<>();
   private final List<double[]> shapes = new ArrayList<>();
+  private final List<Corner> corners = new ArrayList<>();
   private final double[] motions;
   private double factor;
   private double travel;
@@ -61,6 +62,15 @@ public final class Pushover {
       return beam + " at " + node;
     }
   }
+
+  /**
+   * A corner of the path: between two of them load and travel grow in proportion.
+   *
+   * @param factor on the growing load [1]
+   * @param travel as {@link Stage#travel} [J]
+   * @param energy as {@link Stage#energy} [J]
+   */
+  public record Corner(double factor, double travel, double energy) {}
 
   /**
    * A state on the way.
@@ -146,9 +156,11 @@ public final class Pushover {
     }
     stages.clear();
     shapes.clear();
+    corners.clear();
     factor = 0;
     travel = 0;
     energy = 0;
+    corners.add(new Corner(0, 0, 0));
     add(new Stage(0, 0, 0, hinges(), hinges(), List.of()));
   }
 
@@ -189,6 +201,7 @@ public final class Pushover {
       note(before);
       if (answer.free()) {
         mechanism = perTravel(answer.motions(), load);
+        noteEnd();
         return;
       }
       double room = Math.min(search.room(answer), until - factor);
@@ -218,6 +231,7 @@ public final class Pushover {
     travel += worked;
     energy += worked * (factor + step / 2);
     factor += step;
+    corners.add(new Corner(factor, travel, energy));
   }
 
   private void note(List<Place> before) {
@@ -226,6 +240,13 @@ public final class Pushover {
     List<Place> locked = before.stream().filter(place -> !now.contains(place)).toList();
     if (!opened.isEmpty() || !locked.isEmpty()) {
       add(new Stage(factor, travel, energy, now, opened, locked));
+    }
+  }
+
+  /** The mechanism is a stage even where no hinge but another face of one completes it. */
+  private void noteEnd() {
+    if (stages.isEmpty() || stages.get(stages.size() - 1).factor() < factor) {
+      add(new Stage(factor, travel, energy, hinges(), List.of(), List.of()));
     }
   }
 
@@ -305,7 +326,8 @@ public final class Pushover {
   }
 
   /**
-   * The states at which hinges open or lock, in order; the first is before the growing load acts.
+   * The states at which hinges open or lock, in order; the first is before the growing load acts,
+   * the last is the mechanism.
    *
    * @return the stages
    */
@@ -352,20 +374,30 @@ public final class Pushover {
    * @return the energy [J]
    */
   public double energy(double way) {
-    Stage before = stages.get(0);
-    for (Stage stage : stages) {
-      if (stage.travel() <= way) {
-        before = stage;
-      }
+    Corner before = corners.get(0);
+    for (int next = 1; next < corners.size() && corners.get(next).travel() <= way; next++) {
+      before = corners.get(next);
     }
-    int next = stages.indexOf(before) + 1;
     double beyond = way - before.travel();
-    double slope = next < stages.size() ? slope(before, stages.get(next)) : 0;
-    return before.energy() + beyond * (before.factor() + slope * beyond / 2);
+    return before.energy() + beyond * (before.factor() + slopeFrom(before) * beyond / 2);
   }
 
-  private static double slope(Stage from, Stage to) {
+  private double slopeFrom(Corner from) {
+    int next = corners.indexOf(from) + 1;
+    if (next == corners.size()) {
+      return 0;
+    }
+    Corner to = corners.get(next);
     return (to.factor() - from.factor()) / (to.travel() - from.travel());
+  }
+
+  /**
+   * The corners of the path: where hinges open, lock, or go on along another face of their surface.
+   *
+   * @return from the beginning of the growing load to the mechanism
+   */
+  public List<Corner> corners() {
+    return List.copyOf(corners);
   }
 
   /**

@@ -1,0 +1,74 @@
+package rungwork.impact;
+
+import static rungwork.quantity.Quantities.g;
+
+import java.util.ArrayList;
+import java.util.List;
+import rungwork.fault.SolveException;
+import rungwork.frame.Frame;
+import rungwork.frame.LoadCase;
+import rungwork.solve.Pushover;
+import rungwork.vehicle.Balance;
+import rungwork.vehicle.Event;
+import rungwork.vehicle.Joints;
+import rungwork.vehicle.Ladder;
+import rungwork.vehicle.Vehicle;
+
+/**
+ * Pushes a vehicle's frame to its collapse: at both strengths, with every assumption about its
+ * joints, with every way in which masses on several mounts may be shared.
+ */
+final class CollapseRuns {
+  private final Ladder ladder;
+  private final Collapse.Assumed assumed;
+  private final Balance hit;
+  private final LoadCase standing;
+  private final List<Collapse.Path> paths = new ArrayList<>();
+  private final List<String> failed = new ArrayList<>();
+
+  CollapseRuns(Vehicle vehicle, Ladder ladder, Event.Hit where, Collapse.Assumed assumed) {
+    this.ladder = ladder;
+    this.assumed = assumed;
+    hit = Balance.of(Event.frontalImpact(g(1), where), vehicle, ladder);
+    standing = Balance.of(Event.standing(), vehicle, ladder).ownLoads().get(0);
+    for (CrushTube.Strength strength : CrushTube.Strength.values()) {
+      FrameStrength strengths = new FrameStrength(strength, assumed.strainRate());
+      for (Joints joints : ladder.joints()) {
+        for (LoadCase growing : hit.ownLoads()) {
+          run(strengths, new Collapse.Case(strength, joints, growing));
+        }
+      }
+    }
+  }
+
+  /** A frame with let-go joints may be none; with rigid ones it must stand. */
+  private void run(FrameStrength strengths, Collapse.Case of) {
+    Frame frame = ladder.frame(of.joints());
+    try {
+      Pushover pushover = Pushover.unsupported(frame, strengths, standing, of.growing());
+      paths.add(new CollapseCourse(ladder, frame, pushover).path(of, unit(), assumed));
+    } catch (SolveException reason) {
+      if (of.joints().equals(Joints.RIGID)) {
+        throw reason;
+      }
+      failed.add("Not computed: " + of.words() + ": " + reason.getMessage() + ".");
+    }
+  }
+
+  /** The force of 1 g [N]. */
+  private double unit() {
+    return hit.forces().stream().mapToDouble(force -> -force.wrench().fx()).sum();
+  }
+
+  Balance hit() {
+    return hit;
+  }
+
+  List<Collapse.Path> paths() {
+    return paths;
+  }
+
+  List<String> failed() {
+    return failed;
+  }
+}

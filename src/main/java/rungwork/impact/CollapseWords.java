@@ -1,0 +1,67 @@
+package rungwork.impact;
+
+import java.util.ArrayList;
+import java.util.List;
+import rungwork.check.Step;
+import rungwork.fault.Scale;
+
+/** What a collapse assumes and leaves out, in sentences. */
+final class CollapseWords {
+  private CollapseWords() {}
+
+  static List<String> assumptions(double strainRate, double hardening) {
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        "Low strength: minimum yield beside welds, wall 10 % thin, yield surface drawn inside the"
+            + " true one.");
+    lines.add(
+        "High strength: 1.4 times minimum yield (AISC 341-16 for tube, second-hand; taken for every"
+            + " shape), wall 10 % thick, yield surface around the true one"
+            + (strainRate > 0 ? ", " + rate(strainRate) : ", strain rate left out")
+            + ".");
+    lines.add(
+        "Hinges form at nodes (joints, mounts, bends of a rail) in N, My, Mz and T together;"
+            + " torsion as reduced yield. Hinges that turn back lock.");
+    lines.add(
+        "The standing vehicle's 1 g stays on the frame; the obstacle's force grows straight"
+            + " rearwards at the height of the rails, answered by every mass at its own place,"
+            + " amplified as stated.");
+    lines.add(
+        "Joints rigid and released, masses on all, the foremost and the rearmost of their mounts;"
+            + " the range holds all runs.");
+    if (hardening > 0) {
+      lines.add(
+          "Hinges harden at "
+              + Scale.NUMBER.show(hardening, 3)
+              + " of the elastic stiffness over a length of one section depth, from the mechanism"
+              + " on (common practice, no source).");
+    }
+    return lines;
+  }
+
+  private static String rate(double strainRate) {
+    Step step = CrushFormulas.RATE_OF_YIELD.with(strainRate);
+    return "yield times "
+        + Scale.NUMBER.number(step.result(), 3)
+        + " at "
+        + Scale.NUMBER.number(strainRate, 3)
+        + " 1/s in the hinges ("
+        + step.formula().source()
+        + ")";
+  }
+
+  static List<String> leftOut(double hardening) {
+    List<String> lines = new ArrayList<>();
+    lines.add("Buckling of rails as columns: the frame may give way before.");
+    lines.add("A rail's kick-up seen from the side: its offset moment is not included.");
+    lines.add("Folding of thin walls in a hinge, which makes its moment fall.");
+    lines.add(
+        "Large motions (P–Δ): small ones are assumed, so the level end of the curve is an upper"
+            + " estimate where the frame stands far out of line.");
+    lines.add("Shear forces in the yield surface; tearing of welds, joints and mounts.");
+    if (hardening == 0) {
+      lines.add("Strain hardening.");
+    }
+    return lines;
+  }
+}
