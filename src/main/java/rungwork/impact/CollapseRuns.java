@@ -22,7 +22,6 @@ final class CollapseRuns {
   private final Ladder ladder;
   private final Collapse.Assumed assumed;
   private final Balance hit;
-  private final LoadCase standing;
   private final List<Collapse.Path> paths = new ArrayList<>();
   private final List<String> failed = new ArrayList<>();
 
@@ -30,19 +29,18 @@ final class CollapseRuns {
     this.ladder = ladder;
     this.assumed = assumed;
     hit = Balance.of(Event.frontalImpact(g(1), where), vehicle, ladder);
-    standing = Balance.of(Event.standing(), vehicle, ladder).ownLoads().get(0);
     for (CrushTube.Strength strength : CrushTube.Strength.values()) {
       FrameStrength strengths = new FrameStrength(strength, assumed.strainRate());
       for (Joints joints : ladder.joints()) {
-        for (LoadCase growing : hit.ownLoads()) {
-          run(strengths, new Collapse.Case(strength, joints, growing));
+        for (Balance.Growth growth : hit.growing()) {
+          run(strengths, growth.standing(), new Collapse.Case(strength, joints, growth.impact()));
         }
       }
     }
   }
 
   /** A frame with let-go joints may be none; with rigid ones it must stand. */
-  private void run(FrameStrength strengths, Collapse.Case of) {
+  private void run(FrameStrength strengths, LoadCase standing, Collapse.Case of) {
     Frame frame = ladder.frame(of.joints());
     try {
       Pushover pushover = Pushover.unsupported(frame, strengths, standing, of.growing());
