@@ -53,7 +53,6 @@ final class CollapseWords {
   static List<String> leftOut(double hardening) {
     List<String> lines = new ArrayList<>();
     lines.add("Buckling of rails as columns: the frame may give way before.");
-    lines.add("A rail's kick-up seen from the side: its offset moment is not included.");
     lines.add("Folding of thin walls in a hinge, which makes its moment fall.");
     lines.add(
         "Large motions (P–Δ): small ones are assumed, so the level end of the curve is an upper"

@@ -9,14 +9,10 @@ import rungwork.frame.Stock;
 import rungwork.material.RatedMaterial;
 import rungwork.solve.YieldSurface;
 
-/**
- * What each beam of a frame carries at one of the two strengths. Hinges form at nodes, and there
- * are welds, so the low one takes the welded zone's yield strength. The wall's tolerance counts as
- * a factor on all plastic forces: a little more than a thinner or thicker wall really changes.
- */
+/** What each beam of a frame carries at one of the two strengths; each stock is computed once. */
 final class FrameStrength implements Function<Beam, YieldSurface> {
   private final CrushTube.Strength strength;
-  private final double rateFactor;
+  private final TwoStrengths strengths;
   private final Map<Stock, YieldSurface> known = new HashMap<>();
 
   /**
@@ -27,7 +23,7 @@ final class FrameStrength implements Function<Beam, YieldSurface> {
    */
   FrameStrength(CrushTube.Strength strength, double strainRate) {
     this.strength = strength;
-    rateFactor = strainRate == 0 ? 1 : CrushFormulas.RATE_OF_YIELD.with(strainRate).result();
+    strengths = new TwoStrengths(CrushFormulas.RATE_OF_YIELD.with(strainRate));
   }
 
   @Override
@@ -37,17 +33,11 @@ final class FrameStrength implements Function<Beam, YieldSurface> {
   }
 
   private YieldSurface surface(Beam beam) {
-    if (!(beam.material() instanceof RatedMaterial rated)) {
-      throw new ModelException(
-          "%s is cut from %s, whose strength nobody states; a collapse needs a rated material"
-              .formatted(beam.name(), beam.material().name()));
+    if (beam.material() instanceof RatedMaterial rated) {
+      return strengths.surface(beam.section(), rated, strength);
     }
-    if (strength == CrushTube.Strength.LOW) {
-      double least = rated.strength().weldedYield();
-      double thin = 1 - TubeStrength.WALL_TOLERANCE;
-      return YieldSurface.around(beam.section(), least).drawnIn().times(thin);
-    }
-    double most = TubeStrength.EXPECTED_YIELD * rateFactor * rated.strength().yield();
-    return YieldSurface.around(beam.section(), most).times(1 + TubeStrength.WALL_TOLERANCE);
+    throw new ModelException(
+        "%s is cut from %s, whose strength nobody states; a collapse needs a rated material"
+            .formatted(beam.name(), beam.material().name()));
   }
 }
