@@ -4,6 +4,7 @@ import static rungwork.quantity.Quantities.si;
 
 import java.util.List;
 import javax.measure.Quantity;
+import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import rungwork.check.Check;
 import rungwork.fault.Guard;
@@ -137,6 +138,17 @@ public record BoltGroup(String name, Bolt bolt, Bolt.Threads threads, List<Spot>
         this,
         si("distance from the bolts to the upstand", toUpstand),
         si("plate that one bolt holds", held));
+  }
+
+  /**
+   * Whether the clamping force holds the plate where it is.
+   *
+   * @param preload clamping force of each bolt, at most its proof load
+   * @param friction coefficient of the faces: 0.3 on clean mill scale (AISC 360-16, class A)
+   * @return what is asked besides
+   */
+  public Joint clamped(Quantity<Force> preload, double friction) {
+    return new SlipResistance(this, si("clamping force", preload), friction);
   }
 
   @Override

@@ -178,7 +178,7 @@ final class BoltGroupStrength {
     return shares().stream().max(Comparator.comparingDouble(measure)).orElseThrow();
   }
 
-  private List<Share> shares() {
+  List<Share> shares() {
     List<Share> shares = new ArrayList<>();
     for (Spot spot : group.spots()) {
       List<Step> lines = pattern.share(spot, load);
@@ -190,5 +190,5 @@ final class BoltGroupStrength {
   }
 
   /** What one bolt takes: its number, the lines that lead to it, its shear and its tension. */
-  private record Share(int number, List<Step> lines, Step shear, Step tension) {}
+  record Share(int number, List<Step> lines, Step shear, Step tension) {}
 }

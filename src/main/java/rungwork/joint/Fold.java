@@ -55,13 +55,13 @@ record Fold(Tab tab, double insideRadius, double holeToBend) implements Joint {
 
   @Override
   public String name() {
-    return tab.name();
+    return tab.name() + ", fold";
   }
 
   @Override
   public List<Check> checks(FaceLoad load) {
-    Question radius = Question.of("bend radius", name(), load).at("fold").with(GRAIN);
-    Question room = Question.of("hole beside the bend", name(), load).at("fold");
+    Question radius = Question.of("bend radius", tab.name(), load).at("fold").with(GRAIN);
+    Question room = Question.of("hole beside the bend", tab.name(), load).at("fold");
     double thickness = tab.plate().thickness();
     double needed = 2.5 * thickness + insideRadius;
     return List.of(

@@ -47,7 +47,7 @@ record HarnessTab(Tab tab) implements Joint {
 
   @Override
   public String name() {
-    return tab.name();
+    return tab.name() + ", harness rules";
   }
 
   @Override

@@ -139,7 +139,7 @@ final class ObliqueLug {
     double fu = tab.ultimateAtHole();
     Step plane = PLANE.with(tab.eye().end(), hole, width);
     Step shear = SHEARING_OUT.with(fu, plane.result(), t, gamma);
-    Step beside = TabEye.WIDTH.with(t, (width - hole) / 2, fu, tab.yieldAtHole(), hole);
+    Step beside = LiftingLug.WIDTH.with(t, (width - hole) / 2, fu, tab.yieldAtHole(), hole);
     Step net = NET_SECTION.with(fu, beside.result(), t, gamma);
     Step axial = AXIAL.with(net.result(), shear.result());
     Step strut = STRUTTED.with(tab.yieldAtHole(), width, hole, t, gamma);

@@ -2,10 +2,8 @@ package rungwork.joint;
 
 import java.util.ArrayList;
 import java.util.List;
-import rungwork.check.Basis;
 import rungwork.check.Check;
 import rungwork.check.Formula;
-import rungwork.check.LimitState;
 import rungwork.check.Step;
 import rungwork.check.Symbol;
 import rungwork.check.Verdict.Amount;
@@ -14,11 +12,12 @@ import rungwork.frame.Wrench;
 
 /**
  * The plate round the hole under a force in the plate's plane at any angle: AISC 360-16, D5
- * (pin-connected members) as the rule, ASME BTH-1, 3-3.3.1 as the second opinion, both read in
- * worked examples. They know a force along the plate; for a force at an angle, the distances to the
- * edges are measured along and across that force, to the ellipse that fits into the plate's
- * outline, on the safe side of its corners. A force towards the face has no free edge before it:
- * then only bearing is asked.
+ * (pin-connected members) as the rule, ASME BTH-1 ({@link LiftingLug}) as the second opinion, both
+ * read in worked examples; the interaction of the aircraft handbooks ({@link ObliqueLug}) besides.
+ * They know a force along the plate; for a force at an angle, the distances to the edges are
+ * measured along and across that force, to the ellipse that fits into the plate's outline, on the
+ * safe side of its corners. A force towards the face has no free edge before it: then only bearing
+ * is asked.
  */
 final class TabEye {
   private static final String D5 = "AISC 360-16, D5.1";
@@ -26,14 +25,11 @@ final class TabEye {
   /** The rule's width that does not grow with the plate [m]. */
   private static final double BESIDE = 0.016;
 
-  private static final String BTH = "ASME BTH-1, 3-3.3.1";
   static final Symbol BE = Letters.length("be", "effective width beside the hole");
-  private static final Symbol B = Letters.length("b", "width beside the hole, across the force");
+  static final Symbol B = Letters.length("b", "width beside the hole, across the force");
   private static final Symbol C = Letters.length("c", "constant width of the rule");
-  private static final Symbol A = Letters.length("a", "from the hole's edge to the free edge");
+  static final Symbol A = Letters.length("a", "from the hole's edge to the free edge");
   private static final Symbol ASF = Letters.area("Asf", "area in shear");
-  private static final Symbol CR = Letters.ratio("Cr", "reduction for a loose hole");
-  private static final Symbol PLANE = Letters.length("l", "length of one shear plane");
   private static final Symbol N = Letters.number("n", "number of plates");
 
   private static final Formula FORCE =
@@ -78,44 +74,6 @@ final class TabEye {
           List.of(Letters.PHI, Letters.FY, Letters.D, Letters.T, Letters.GAMMA),
           "AISC 360-16, J7(a)",
           in -> in[0] * 1.8 * in[1] * in[2] * in[3] / in[4]);
-  private static final Formula LOOSE =
-      new Formula(
-          CR,
-          "1 − 0.275·√(1 − {d}²/{d₀}²)",
-          List.of(Letters.D, Letters.D0),
-          BTH,
-          in -> 1 - 0.275 * Math.sqrt(1 - in[0] * in[0] / (in[1] * in[1])));
-  static final Formula WIDTH =
-      new Formula(
-          BE,
-          "min(4·{t}, 0.6·{b}·{fu}/{fy}·√({d₀}/{b}), {b})",
-          List.of(Letters.T, B, Letters.FU, Letters.FY, Letters.D0),
-          BTH,
-          in ->
-              Math.min(
-                  Math.min(4 * in[0], in[1]),
-                  0.6 * in[1] * in[2] / in[3] * Math.sqrt(in[4] / in[1])));
-  private static final Formula TEAR =
-      new Formula(
-          Letters.force("Pt", "strength against tearing beside the hole"),
-          "{Cr}·{fu}/1.2·2·{t}·{be}/{γ}",
-          List.of(CR, Letters.FU, Letters.T, BE, Letters.GAMMA),
-          BTH,
-          in -> in[0] * in[1] / 1.2 * 2 * in[2] * in[3] / in[4]);
-  private static final Formula SHEAR_PLANE =
-      new Formula(
-          PLANE,
-          "{a} + {d}/2·(1 − cos(55°·{d}/{d₀}))",
-          List.of(A, Letters.D, Letters.D0),
-          BTH,
-          in -> in[0] + in[1] / 2 * (1 - Math.cos(Math.toRadians(55) * in[1] / in[2])));
-  private static final Formula DOUBLE_SHEAR =
-      new Formula(
-          Letters.force("Pv", "strength against shearing out"),
-          "0.7·{fu}/1.2·2·{l}·{t}/{γ}",
-          List.of(Letters.FU, PLANE, Letters.T, Letters.GAMMA),
-          BTH,
-          in -> 0.7 * in[0] / 1.2 * 2 * in[1] * in[2] / in[3]);
 
   private static final String DISHING =
       "A thin end may also buckle sideways (dishing) under a pull.";
@@ -123,14 +81,14 @@ final class TabEye {
   private final Tab tab;
   private final FaceLoad load;
   private final Step force;
-  private final Direction direction;
+  private final EdgeDistances direction;
 
   TabEye(Tab tab, FaceLoad load) {
     this.tab = tab;
     this.load = load;
     Wrench wrench = load.wrench();
     force = FORCE.with(wrench.fx(), wrench.fz(), tab.plate().count().plates());
-    direction = new Direction(tab, wrench.fx(), wrench.fz());
+    direction = new EdgeDistances(tab, wrench.fx(), wrench.fz());
   }
 
   List<Check> checks() {
@@ -143,8 +101,7 @@ final class TabEye {
     if (direction.meetsFreeEdge()) {
       checks.add(tearing());
       checks.add(shearingOut());
-      checks.add(tearingSecond());
-      checks.add(shearingOutSecond());
+      checks.addAll(new LiftingLug(tab, load, force, direction).checks());
       if (tab.eye().hole() > 2.5 * thickness() * (1 + Rounding.TOLERANCE)) {
         checks.add(dishing());
       }
@@ -174,24 +131,6 @@ final class TabEye {
         .answers(asks("bearing in the hole"), load.factors().american());
   }
 
-  private Check tearingSecond() {
-    double hole = tab.eye().hole();
-    Step loose = LOOSE.with(pin(), hole);
-    Step width = WIDTH.with(thickness(), direction.across(), fu(), tab.yieldAtHole(), hole);
-    Step strength = TEAR.with(loose.result(), fu(), thickness(), width.result(), gamma());
-    return Finding.compare(force, strength)
-        .after(loose, width)
-        .answers(asks("tearing beside the hole, second opinion"), liftingBasis());
-  }
-
-  private Check shearingOutSecond() {
-    Step plane = SHEAR_PLANE.with(direction.along(), pin(), tab.eye().hole());
-    Step strength = DOUBLE_SHEAR.with(fu(), plane.result(), thickness(), gamma());
-    return Finding.compare(force, strength)
-        .after(plane)
-        .answers(asks("shearing out of the hole, second opinion"), liftingBasis());
-  }
-
   private Check dishing() {
     return asks("sideways buckling of the end")
         .open(
@@ -202,11 +141,6 @@ final class TabEye {
                 Amount.length(tab.eye().hole()),
                 Amount.length(thickness())),
             "EN 1993-1-8:2005, table 3.9, type B");
-  }
-
-  private Basis liftingBasis() {
-    return new Basis(
-        LimitState.ULTIMATE, "1.20 of ASME BTH-1, without its Nd, and " + load.factors().design());
   }
 
   private Question asks(String what) {
@@ -231,46 +165,5 @@ final class TabEye {
 
   private double gamma() {
     return load.factors().design().value();
-  }
-
-  /** Distances from the hole's edge to the plate's free edges, seen along a force. */
-  private static final class Direction {
-    private final double halfWidth;
-    private final double end;
-    private final double height;
-    private final double radius;
-    private final double x;
-    private final double z;
-
-    Direction(Tab tab, double fx, double fz) {
-      halfWidth = tab.plate().width() / 2;
-      end = tab.eye().end();
-      height = tab.plate().height();
-      radius = tab.eye().hole() / 2;
-      double length = Math.hypot(fx, fz);
-      x = length == 0 ? 0 : fx / length;
-      z = length == 0 ? 0 : fz / length;
-    }
-
-    /** Whether the force points at a free edge rather than at the face. */
-    boolean meetsFreeEdge() {
-      return Double.isFinite(reach(x, z));
-    }
-
-    /** From the hole's edge to the free edge that the force points at [m]. */
-    double along() {
-      return reach(x, z) - radius;
-    }
-
-    /** From the hole's edge to the nearer free edge beside the force [m]. */
-    double across() {
-      return Math.min(reach(-z, x), reach(z, -x)) - radius;
-    }
-
-    private double reach(double dx, double dz) {
-      double upwards = Math.max(dz, 0) / end;
-      double reach = 1 / Math.hypot(dx / halfWidth, upwards);
-      return -dz * reach > height ? Double.POSITIVE_INFINITY : reach;
-    }
   }
 }

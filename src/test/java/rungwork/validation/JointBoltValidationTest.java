@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static rungwork.joint.Parts.capacity;
 import static rungwork.joint.Parts.demand;
 import static rungwork.joint.Parts.numbers;
+import static rungwork.quantity.Quantities.kN;
 import static rungwork.quantity.Quantities.mm;
 
 import java.util.List;
@@ -186,6 +187,25 @@ class JointBoltValidationTest {
   }
 
   @Test
+  void slip_of_a_bolted_lap_by_aisc_j3_8() {
+    // 3/4 in A325: 28 kip each, times Du 1.13; class A in the edition of the example: 0.35.
+    BoltGroup pair =
+        new BoltGroup(
+            "lap",
+            Bolt.of("3/4-10", "grade 5"),
+            Bolt.Threads.CLEAR,
+            List.of(new Spot(0, 0), new Spot(3 * INCH, 0)),
+            new BoltGroup.Plate(Parts.A36, 0.5 * INCH, 0.8125 * INCH, 1.5 * INCH));
+    FaceLoad load = Parts.load(Wrench.force(1000, 0, 0), new Point(1.5 * INCH, 0, 0));
+    // The least clamping force is all of the bolt's proof load, so the mean's 1.13 multiplies
+    // after.
+    double least = capacity(pair.clamped(kN(28 * KIP / 1e3), 0.35).checks(load), "slip");
+    Published.read("A Beginner's Guide to the Steel Construction Manual, example 4.1", "slip")
+        .value("rn of a bolt", "kip", "11.1", 1.13 * least / KIP)
+        .value("Rn of 11 bolts", "kip", "122", 11 * 1.13 * least / KIP);
+  }
+
+  @Test
   void prying_of_a_flange_worked_by_the_aisc_manual() {
     // Bolts of 7/8 in with 90 ksi nominal tension, 3 in of flange each, Fu 65 ksi, 0.715 in thick.
     Bolt bolt =
@@ -329,17 +349,19 @@ class JointBoltValidationTest {
     Published.read("lifting lug by ASME BTH-1-2014, worked sheet", "0.75 in lug of A36, Nd 3")
         .value("Cr", "", "0.8583533", lug(SMALL, 3, "Cr"))
         .value("beff", "in", "0.9321", lug(SMALL, 3, "be") / INCH)
-        .value("Pt", "kip", "19.3343", lug(SMALL, 3, "Pt") / KIP);
+        .value("Pt", "kip", "19.3343", lug(SMALL, 3, "Pt") / KIP)
+        .value("Pb", "kip", "17.0312", lug(SMALL, 3, "Pb") / KIP);
     Published.read("lifting lug by ASME BTH-1-2005, worked sheet", "0.75 in lug of A36, Nd 2")
         .value("Cr", "", "0.841", lug(LARGE, 2, "Cr"))
         .value("beff", "in", "1.62", lug(LARGE, 2, "be") / INCH)
-        .value("Pt", "kip", "49.30", lug(LARGE, 2, "Pt") / KIP);
+        .value("Pt", "kip", "49.30", lug(LARGE, 2, "Pt") / KIP)
+        .value("Pb", "kip", "68.76", lug(LARGE, 2, "Pb") / KIP);
   }
 
-  /** Pin, hole and width beside the hole, in inches. */
-  private static final double[] SMALL = {0.75, 0.875, 1.0625};
+  /** Pin, hole, width beside the hole, and hole's centre to the end, in inches. */
+  private static final double[] SMALL = {0.75, 0.875, 1.0625, 1.5};
 
-  private static final double[] LARGE = {1.375, 1.6875, 1.66};
+  private static final double[] LARGE = {1.375, 1.6875, 1.66, 4.15625};
 
   private static double lug(double[] inches, double nd, String letter) {
     double pin = inches[0] * INCH;
@@ -352,10 +374,14 @@ class JointBoltValidationTest {
             "lug",
             Parts.A36,
             new Tab.Plate(Tab.Count.SINGLE, 0.75 * INCH, width, width, 6 * INCH),
-            new Tab.Eye(bolt, inches[1] * INCH, 5 * INCH));
+            new Tab.Eye(bolt, inches[1] * INCH, inches[3] * INCH));
     Factors factors = new Factors(new DesignFactor(nd, "Nd"), 1, 1);
     FaceLoad load = new FaceLoad("lift", Wrench.force(0, 0, 1000), tab.hole(), factors);
-    return step(tab.checks(load), "tearing beside the hole, second opinion", letter).result();
+    String what =
+        letter.equals("Pb")
+            ? "splitting of the end (hoop), second opinion"
+            : "tearing beside the hole, second opinion";
+    return step(tab.checks(load), what, letter).result();
   }
 
   @Test
