@@ -23,6 +23,9 @@ final class WallStrength {
       "the plate stands {} off the face's centre line; EN 1993-1-8, table 7.13 covers plates on it,"
           + " and a yield line guessed for another place errs on the unsafe side: move the plate to"
           + " the centre line, or weld a bracket to two faces";
+  private static final String TWISTED =
+      "EN 1993-1-8, 7.5 gives no resistance of a face to a foot that is twisted on it; the weld is"
+          + " asked for the torque, the wall is not";
   private static final String SIDEWAYS =
       "a plate along or through the tube bent sideways rocks the thin face; no rule with a source"
           + " is at hand: brace the tab, or weld it to two faces";
@@ -51,6 +54,11 @@ final class WallStrength {
       return checks;
     }
     checks.addAll(face());
+    if (Math.abs(wrench.mz()) > NOTHING) {
+      checks.add(
+          asks("twisting of the foot on the face")
+              .open(load.factors().yield(), TWISTED, WallFormulas.TABLE));
+    }
     return checks;
   }
 

@@ -39,7 +39,8 @@
  * rungwork.loadpath.ChainSheet}; {@link rungwork.loadpath.SteeringGear}, {@link
  * rungwork.loadpath.Brace}; {@link rungwork.loadpath.Seating}, {@link
  * rungwork.loadpath.Anchorages}. Inside, a {@code Reaction} is a force of unknown size on a known
- * line, {@code Statics} finds them all, {@code MemberStrength} asks bars and arms.
+ * line, a {@code CrossmemberJoint} the end of a crossmember on its rail, {@code Statics} finds them
+ * all, {@code MemberStrength} asks bars and arms.
  *
  * <p>Sources: equilibrium of rigid bodies; the least resisted motion by virtual work; 49 CFR
  * 571.207 and 571.210, UN Regulation 14 (test loads of anchorages); EN 1993-1-1:2005, 6.3.1

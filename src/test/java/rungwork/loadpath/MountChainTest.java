@@ -225,6 +225,21 @@ class MountChainTest {
   }
 
   @Test
+  void a_tab_and_its_fold_stand_in_one_chain() {
+    Tab tab = Parts.tab();
+    MountChain chain =
+        new MountChain(
+            "lower fore", FACE, List.of(tab, tab.folded(mm(5), mm(25)), tab.asHarnessTab()));
+    List<String> asked =
+        chain.under(List.of(bump()), Factors.ROAD).sheet().checks().stream()
+            .filter(check -> check.part().equals("front tab"))
+            .map(Check::what)
+            .toList();
+    assertTrue(asked.contains("bend radius"), asked.toString());
+    assertTrue(asked.contains("harness tab, thickness"), asked.toString());
+  }
+
+  @Test
   void a_chain_without_parts_or_cases_is_refused() {
     assertEquals("mount lower fore has no parts; name what it is made of", refused(List.of()));
     assertEquals(
