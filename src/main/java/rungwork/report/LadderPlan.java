@@ -71,6 +71,9 @@ public record LadderPlan(Ladder ladder, Optional<Vehicle> vehicle, Optional<Chec
     sheet.ifPresent(
         checks -> checks.cautions().forEach(one -> blocks.add(new Block.Warning(one.text()))));
     blocks.add(crossmembers(units));
+    if (!ladder.kickUps().isEmpty()) {
+      blocks.add(kickUps(units));
+    }
     if (!ladder.mounts().isEmpty()) {
       blocks.add(new Block.Folded(ladder.mounts().size() + " mounts", List.of(mounts(units))));
     }
@@ -93,6 +96,26 @@ public record LadderPlan(Ladder ladder, Optional<Vehicle> vehicle, Optional<Chec
             Column.number("station x", units.scale(Kind.LENGTH).unit()),
             Column.words("section"),
             Column.words("material")),
+        rows);
+  }
+
+  private Table kickUps(Units units) {
+    String unit = units.scale(Kind.LENGTH).unit();
+    List<Row> rows = new ArrayList<>();
+    for (Ladder.KickUp one : ladder.kickUps()) {
+      rows.add(
+          Row.of(
+              one.name(),
+              Numbers.dimension(one.foot(), units),
+              Numbers.dimension(one.head(), units),
+              Numbers.dimension(one.rise(), units)));
+    }
+    return new Table(
+        List.of(
+            Column.words("kick-up"),
+            Column.number("foot x", unit),
+            Column.number("head x", unit),
+            Column.number("rise", unit)),
         rows);
   }
 

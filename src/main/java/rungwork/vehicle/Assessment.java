@@ -241,7 +241,9 @@ public final class Assessment {
   private List<String> assumptions() {
     List<String> lines = new ArrayList<>();
     lines.add(
-        "Frame: flat, on the centroid lines of rails and crossmembers; mounts on rigid arms;"
+        "Frame: "
+            + (ladder.kickUps().isEmpty() ? "flat" : "rising at its kick-ups, solved in space")
+            + ", on the centroid lines of rails and crossmembers; mounts on rigid arms;"
             + " crossmembers reach from line to line.");
     lines.add(
         "Joints between crossmembers and rails: run in "

@@ -196,4 +196,16 @@ class LadderPlanTest {
     assertEquals(outside, labels.put(List.of(inside, outside)));
     assertEquals(inside, labels.put(List.of(inside, outside)), "nothing free: the first place");
   }
+
+  @Test
+  void kick_ups_stand_in_a_table_of_their_own() {
+    Ladder raised =
+        Curlew.parts()
+            .rails(mm(450), mm(-2350), mm(800), Curlew.tube(80, 40))
+            .kickUp("front", mm(-100), mm(150), mm(90))
+            .build();
+    String text = LadderPlan.of(raised).page(Units.METRIC).text();
+    assertTrue(text.contains("front           -100          150         90"), text);
+    assertFalse(LadderPlan.of(Curlew.ladder()).page(Units.METRIC).text().contains("kick-up"));
+  }
 }

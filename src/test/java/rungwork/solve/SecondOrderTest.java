@@ -351,4 +351,33 @@ class SecondOrderTest {
     double u = Math.sqrt(p);
     assertEquals((1 / Math.cos(u) - 1) / (u * u), r.forces("beam").at(0.5).mz(), 1e-7);
   }
+
+  /** The same bent frame, level and tilted: only its place in space differs. */
+  @Test
+  void a_frame_tilted_in_space_gives_the_answer_of_the_level_one() {
+    Displacement level = tilted(0);
+    Displacement steep = tilted(0.7);
+    assertEquals(level.uy(), steep.uy(), 1e-9 * Math.abs(level.uy()));
+    double up = -Math.sin(0.7) * steep.ux() + Math.cos(0.7) * steep.uz();
+    assertEquals(level.uz(), up, 1e-9 * Math.abs(level.uz()));
+  }
+
+  private static Displacement tilted(double tilt) {
+    double c = Math.cos(tilt);
+    double s = Math.sin(tilt);
+    Stock bar = new Stocks(200e9, 80e9).with(new Stocks.Shape(4e-4, 3e-8, 3e-8, 5e-8));
+    Frame.Builder frame = Frame.rising(Plane.PLAN);
+    double[][] places = {{0, 0}, {1, 0.2}, {1.8, -0.1}};
+    for (int i = 0; i < places.length; i++) {
+      frame.node("n" + i, new Point(c * places[i][0], places[i][1], s * places[i][0]));
+      if (i > 0) {
+        frame.beam(Beam.rigid("b" + i, "n" + (i - 1), "n" + i, bar));
+      }
+    }
+    Wrench push = Wrench.force(-2000 * c - 30 * s, 40, -2000 * s + 30 * c);
+    LoadCase load = LoadCase.of("push", new Load.AtNode("n2", push));
+    return SecondOrder.of(frame.support(Support.fixed("n0")).build())
+        .solve(load)
+        .displacement("n2");
+  }
 }
