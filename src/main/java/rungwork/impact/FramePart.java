@@ -34,7 +34,7 @@ import rungwork.vehicle.Ladder;
 record FramePart(
     String name, Zone zone, double station, List<MemberOnsets> sides, double reference) {
   /** Beyond this nothing is told apart [m/s²]: 1000 g. */
-  private static final double ENDLESS = 1000 * Scale.G.inSi();
+  static final double ENDLESS = 1000 * Scale.G.inSi();
 
   private static final Formula DECELERATION =
       new Formula(

@@ -115,6 +115,36 @@ record FrameParts(Balance balance, ElasticStage stage, List<FramePart> rows) {
         element.name(), Zone.CRUSH_ELEMENT, tip, Optional.of(first), Optional.empty(), detail);
   }
 
+  /** The frame's plastic collapse: from the first hinge to the mechanism. */
+  Part mechanism(Collapse collapse) {
+    String own = ElasticStage.words(balance.event().name());
+    String other = "frontal impact, " + collapse.hit().words();
+    if (!collapse.ladder().equals(ladder()) || !own.equals(other)) {
+      throw new ModelException(
+          "the collapse of ladder "
+              + collapse.ladder().name()
+              + ", "
+              + other
+              + ", has no place in the order of ladder "
+              + ladder().name()
+              + ", "
+              + own);
+    }
+    Detail detail =
+        new Detail(
+            "first plastic hinge",
+            "until the frame moves as a mechanism: see the page of its collapse",
+            List.of(),
+            List.of());
+    return new Part(
+        "frame by plastic hinges",
+        Zone.WHOLE_FRAME,
+        Double.NEGATIVE_INFINITY,
+        Optional.of(collapse.firstHinge()),
+        Optional.of(collapse.deceleration()),
+        detail);
+  }
+
   private List<Mass> felt() {
     return balance.vehicle().masses().stream().map(Mass::amplified).toList();
   }

@@ -21,6 +21,7 @@ import rungwork.fault.Scale;
 import rungwork.frame.Point;
 import rungwork.loadpath.ChainSheet;
 import rungwork.quantity.Kind;
+import rungwork.quantity.Units;
 import rungwork.vehicle.Balance;
 import rungwork.vehicle.Event;
 import rungwork.vehicle.Ladder;
@@ -323,6 +324,17 @@ public final class OrderOfFailure {
   }
 
   /**
+   * The same with the frame's plastic collapse as a row: its first hinge, and the mechanism.
+   *
+   * @param collapse of the same ladder in the same hit
+   * @return the fuller order
+   * @throws ModelException when it is of another ladder or another hit
+   */
+  public OrderOfFailure with(Collapse collapse) {
+    return with(frame.mechanism(collapse));
+  }
+
+  /**
    * The same where the vehicle has no such part at all.
    *
    * @param zones what it does not have
@@ -480,6 +492,24 @@ public final class OrderOfFailure {
   }
 
   /**
+   * A range in words, cut at 1000 g: beyond that nothing is told apart.
+   *
+   * @param range of a part
+   * @param units the reader's units
+   * @return such as {@code 91.7 to over 1000 g}
+   */
+  public static String shown(Range range, Units units) {
+    Scale scale = units.scale(range.kind());
+    String most = scale.show(FramePart.ENDLESS, 4);
+    if (range.low() >= FramePart.ENDLESS) {
+      return "over " + most;
+    }
+    return range.high() >= FramePart.ENDLESS
+        ? scale.number(range.low(), 3) + " to over " + most
+        : range.show(units);
+  }
+
+  /**
    * The frame that it is about.
    *
    * @return the ladder
@@ -517,6 +547,9 @@ public final class OrderOfFailure {
         + elastic().hit()
         + ": "
         + String.join(
-            "; ", order().stream().map(part -> part.name() + " " + part.first().get()).toList());
+            "; ",
+            order().stream()
+                .map(part -> part.name() + " " + shown(part.first().orElseThrow(), Units.METRIC))
+                .toList());
   }
 }

@@ -15,9 +15,6 @@ final class OrderBars {
   private static final double PITCH = 27;
   private static final double THICK = 13;
 
-  /** Beyond this a part is not told apart from one that is never reached [m/s²]: 1000 g. */
-  private static final double ENDLESS = 1000 * Scale.G.inSi();
-
   /** How many times the first part's high end the axis reaches. */
   private static final double REACH = 3;
 
@@ -32,18 +29,6 @@ final class OrderBars {
     double g = units.scale(Kind.ACCELERATION).inSi();
     double least = REACH * order.order().get(0).first().orElseThrow().high() / g;
     end = Math.max(10, 10 * Math.ceil(least / 10)) * g;
-  }
-
-  /** A range in words, its ends cut where nothing is told apart any more. */
-  static String shown(Range range, Units units) {
-    Scale scale = units.scale(range.kind());
-    String most = scale.show(ENDLESS, 4);
-    if (range.low() >= ENDLESS) {
-      return "over " + most;
-    }
-    return range.high() >= ENDLESS
-        ? scale.number(range.low(), 3) + " to over " + most
-        : range.show(units);
   }
 
   Picture draw() {
@@ -84,7 +69,7 @@ final class OrderBars {
     double y = index * PITCH + 14;
     Range first = part.first().orElseThrow();
     canvas.part(
-        part.name() + ": " + shown(first, units),
+        part.name() + ": " + OrderOfFailure.shown(first, units),
         () -> {
           canvas.circle("hollow", new Spot(10, y), 9.5);
           canvas.label(
@@ -108,7 +93,7 @@ final class OrderBars {
     if (range.high() >= end) {
       Spot tip = new Spot(NAMES + LENGTH + 12, y);
       new Arrow(tip.plus(-10, 0), tip).draw(canvas, "edge", "solid");
-      String words = range.low() < end ? "" : shown(range, units);
+      String words = range.low() < end ? "" : OrderOfFailure.shown(range, units);
       if (!words.isEmpty()) {
         canvas.label(Label.end(new Spot(NAMES + LENGTH - 6, y + 4), words).css("small on"));
       }

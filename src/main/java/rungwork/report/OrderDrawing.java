@@ -159,7 +159,7 @@ final class OrderDrawing {
     for (int i = 0; i < parts.size(); i++) {
       Range first = parts.get(i).first().orElseThrow();
       text.append("\n").append(i + 1).append(". ").append(parts.get(i).name()).append(": ");
-      text.append(OrderBars.shown(first, units));
+      text.append(OrderOfFailure.shown(first, units));
     }
     return text.toString();
   }

@@ -43,7 +43,7 @@ final class OrderOfFailurePage {
     return "First at the low strengths: "
         + first.name()
         + ", "
-        + OrderBars.shown(first.first().orElseThrow(), units)
+        + OrderOfFailure.shown(first.first().orElseThrow(), units)
         + " ("
         + first.detail().begins()
         + "). All figures are decelerations of the vehicle's centre of mass on top of standing,"
@@ -88,7 +88,7 @@ final class OrderOfFailurePage {
   private static String figure(Optional<Range> range, Units units) {
     String unit = " " + units.scale(Kind.ACCELERATION).unit();
     return range
-        .map(known -> OrderBars.shown(known, units).replace(unit, ""))
+        .map(known -> OrderOfFailure.shown(known, units).replace(unit, ""))
         .orElse("not checked");
   }
 

@@ -359,6 +359,28 @@ class OrderOfFailureTest {
     assertEquals(List.of("found steel has no guaranteed yield strength"), front.detail().notes());
   }
 
+  /** Both know the same surface: the first hinge is where the first section is fully plastic. */
+  @Test
+  void the_plastic_collapse_of_the_frame_is_a_row_among_the_others() {
+    Collapse collapse = Collapse.of(Curlew.vehicle(), raised(0), Event.Hit.FULL_WIDTH);
+    Refused.with(
+        "the collapse of ladder Curlew, frontal impact, full width, has no place in the order of"
+            + " ladder Curlew, frontal impact, full width",
+        () -> CRANKED.with(collapse));
+    OrderOfFailure order = full(collapse.ladder()).with(collapse);
+    Part row = part(order, "frame by plastic hinges");
+    assertEquals(collapse.deceleration(), row.ultimate().orElseThrow());
+    double least =
+        order.order().stream()
+            .filter(one -> one.zone() == Zone.RAIL)
+            .mapToDouble(one -> one.ultimate().orElseThrow().low())
+            .min()
+            .orElseThrow();
+    assertEquals(least, row.first().orElseThrow().low(), 0.02 * least);
+    assertTrue(order.toString().contains("rail, rear to tail over 1000 g"), order.toString());
+    assertTrue(order.toString().startsWith("Order of failure, frontal impact, full width: "));
+  }
+
   @Test
   void bad_input_is_refused() {
     Part once = Part.named("anchor", Zone.BELT_ANCHORS, mm(-1200));

@@ -24,6 +24,7 @@ import rungwork.impact.Fronts;
 import rungwork.impact.Obstacle;
 import rungwork.impact.OrderOfFailure;
 import rungwork.impact.Pulse;
+import rungwork.impact.Range;
 import rungwork.impact.RigidOrCrush;
 import rungwork.impact.Scene;
 import rungwork.quantity.Kind;
@@ -214,11 +215,10 @@ class ImpactPagesTest {
     }
     assertEquals(3, Drawings.words(bars).stream().filter("not checked"::equals).count());
     assertTrue(
-        OrderBars.shown(new rungwork.impact.Range(Kind.ACCELERATION, 99, 9e4), Units.METRIC)
+        OrderOfFailure.shown(new Range(Kind.ACCELERATION, 99, 9e4), Units.METRIC)
             .equals("10.1 to over 1000 g"));
     assertEquals(
-        "over 1000 g",
-        OrderBars.shown(new rungwork.impact.Range(Kind.ACCELERATION, 9e4, 9e4), Units.METRIC));
+        "over 1000 g", OrderOfFailure.shown(new Range(Kind.ACCELERATION, 9e4, 9e4), Units.METRIC));
   }
 
   @Test
