@@ -8,7 +8,6 @@ import rungwork.check.CheckSheet;
 import rungwork.fault.Scale;
 import rungwork.impact.RigidOrCrush;
 import rungwork.loadpath.ChainSheet;
-import rungwork.study.Choice;
 import rungwork.study.Comparison;
 import rungwork.vehicle.Assessment;
 
@@ -38,7 +37,9 @@ final class Headlines {
     if (value instanceof RigidOrCrush choice) {
       return choice(choice);
     }
-    return value instanceof Choice choice ? List.of(choice.line(Rungwork.units())) : List.of();
+    return value instanceof Comparison.Choice choice
+        ? List.of(choice.line(Rungwork.units()))
+        : List.of();
   }
 
   private static List<String> choice(RigidOrCrush choice) {

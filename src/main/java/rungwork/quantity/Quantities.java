@@ -13,6 +13,7 @@ import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Time;
 import rungwork.fault.Guard;
+import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
 
 /**
@@ -659,5 +660,20 @@ public final class Quantities {
       return Guard.finite(what, quantity.getValue().doubleValue() * made.get().inSi());
     }
     return Guard.finite(what, quantity.toSystemUnit().getValue().doubleValue());
+  }
+
+  /**
+   * What a quantity measures.
+   *
+   * @param what the thing as the user named it, for the message
+   * @param quantity the quantity, made by this class
+   * @return its kind
+   * @throws ModelException when it is of no kind that is known here
+   */
+  public static Kind kind(String what, Quantity<?> quantity) {
+    return Measure.of(quantity)
+        .map(Measure::kind)
+        .orElseThrow(
+            () -> new ModelException(what + " " + quantity + " is of no kind that is known here"));
   }
 }

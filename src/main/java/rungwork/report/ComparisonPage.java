@@ -13,7 +13,6 @@ import rungwork.report.Table.Cell;
 import rungwork.report.Table.Column;
 import rungwork.report.Table.Row;
 import rungwork.study.Candidate;
-import rungwork.study.Choice;
 import rungwork.study.Comparison;
 import rungwork.study.Outcome;
 
@@ -39,7 +38,7 @@ final class ComparisonPage {
     return new Page(blocks);
   }
 
-  static Page of(Choice choice, Units units) {
+  static Page of(Comparison.Choice choice, Units units) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.VerdictLine(choice.line(units)));
     cautions(blocks, List.of(choice.outcome()));

@@ -24,7 +24,6 @@ import rungwork.section.Section;
 import rungwork.section.SheetTable;
 import rungwork.section.SizeTable;
 import rungwork.solve.Response;
-import rungwork.study.Choice;
 import rungwork.study.Comparison;
 import rungwork.study.Shortlist;
 import rungwork.vehicle.Assessment;
@@ -78,7 +77,7 @@ public record Presentation<T>(Class<T> type, BiFunction<T, Units, Page> maker) {
         new Presentation<>(ChainSheet.class, MountPage::of),
         new Presentation<>(Assessment.class, AssessmentPage::of),
         new Presentation<>(Comparison.class, ComparisonPage::of),
-        new Presentation<>(Choice.class, ComparisonPage::of),
+        new Presentation<>(Comparison.Choice.class, ComparisonPage::of),
         new Presentation<>(Shortlist.class, ShortlistPage::of),
         new Presentation<>(Scene.class, ScenePage::of),
         new Presentation<>(Scene.LinearCrush.class, ScenePage::of),

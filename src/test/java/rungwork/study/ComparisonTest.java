@@ -29,7 +29,7 @@ class ComparisonTest {
 
   @Test
   void the_lightest_that_meets_the_checks_made_is_the_choice() {
-    Choice choice = COMPARISON.lightest().orElseThrow();
+    Comparison.Choice choice = COMPARISON.lightest().orElseThrow();
     assertEquals("light", choice.outcome().candidate().name());
     assertEquals(2, choice.eligible());
     assertEquals(5, choice.compared());
@@ -43,7 +43,7 @@ class ComparisonTest {
     Stock lying = new Stock(standing.section().turned(), Curlew.STEEL);
     List<Candidate> two =
         List.of(new Candidate("lying", lying), new Candidate("standing", standing));
-    Choice choice = Comparison.of(PART, two, Curlew::assess).lightest().orElseThrow();
+    Comparison.Choice choice = Comparison.of(PART, two, Curlew::assess).lightest().orElseThrow();
     assertEquals(2, choice.equallyHeavy());
     assertTrue(choice.toString().contains("; the stiffest of 2 equally heavy)"), choice.toString());
     assertTrue(
@@ -53,7 +53,7 @@ class ComparisonTest {
 
   @Test
   void the_line_that_names_the_choice_lists_what_was_not_checked() {
-    Choice choice = COMPARISON.lightest().orElseThrow();
+    Comparison.Choice choice = COMPARISON.lightest().orElseThrow();
     String line = choice.toString();
     assertEquals(1, line.lines().count());
     assertTrue(line.startsWith("light: lightest meeting the checks made, with a frame of "), line);

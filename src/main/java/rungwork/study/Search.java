@@ -1,0 +1,360 @@
+package rungwork.study;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import rungwork.check.CheckSheet;
+import rungwork.fault.Guard;
+import rungwork.fault.ModelException;
+import rungwork.fault.SolveException;
+import rungwork.quantity.Kind;
+import rungwork.quantity.Units;
+import rungwork.vehicle.Assessment;
+import rungwork.vehicle.Ladder;
+
+/**
+ * The lightest ladders of many that meet the checks made and some limits.
+ *
+ * <p><b>The bound.</b> A ladder's mass is known before anything is solved. Ladders are assessed
+ * from the lightest on, and the search ends when three are found: every ladder that was not
+ * assessed is as heavy as the third or heavier, so none that belongs among the three is passed
+ * over.
+ */
+public final class Search {
+  /** How many of the lightest are sought. */
+  public static final int BEST = 3;
+
+  /**
+   * Ladders assessed between two looks at whether enough are found; fixed, so that the answer does
+   * not depend on the number of cores.
+   */
+  private static final int BLOCK = 16;
+
+  private final String question;
+  private final List<String> parts;
+  private final List<Survey.Variant<Ladder>> variants;
+  private final Function<Ladder, Assessment> assess;
+  private final List<Limit> limits;
+  private final Ladder[] ladders;
+  private final List<Found> found = new ArrayList<>();
+  private final Map<String, Integer> ruledOut = new LinkedHashMap<>();
+  private final Map<String, String> refused = new LinkedHashMap<>();
+  private int assessed;
+  private boolean interrupted;
+
+  private Search(
+      String question,
+      List<String> parts,
+      List<Survey.Variant<Ladder>> variants,
+      Function<Ladder, Assessment> assess,
+      List<Limit> limits) {
+    this.question = question;
+    this.parts = parts;
+    this.variants = variants;
+    this.assess = assess;
+    this.limits = limits;
+    ladders = new Ladder[variants.size()];
+  }
+
+  /**
+   * What an assessed ladder must also meet.
+   *
+   * @param words in words
+   * @param met whether it does
+   */
+  public record Limit(String words, Function<Assessment, Boolean> met) {
+    /** Refuses a limit without words. */
+    public Limit {
+      words = Guard.name("limit", words);
+    }
+
+    /**
+     * A measure must not be worse than a value: at most where less is better, else at least.
+     *
+     * @param measure the measure
+     * @param value the value [SI]
+     * @return the limit; a ladder without a number does not meet it
+     */
+    public static Limit of(Measure<Assessment> measure, double value) {
+      boolean less = measure.better() == Measure.Better.LESS;
+      String words =
+          measure.name()
+              + (less ? " at most " : " at least ")
+              + measure.asked().show(value, Units.METRIC);
+      return new Limit(
+          words,
+          assessment -> {
+            double number = measure.of().applyAsDouble(assessment);
+            return less ? number <= value : number >= value;
+          });
+    }
+  }
+
+  /**
+   * A ladder that meets everything asked.
+   *
+   * @param name the variant's
+   * @param assessment what was asked of it
+   */
+  public record Found(String name, Assessment assessment) {}
+
+  /**
+   * Searches, on all cores.
+   *
+   * @param question what for, such as {@code front end}
+   * @param parts the parts that vary, of which everything asked must have been checked
+   * @param ladders the ladders, no two of one name
+   * @param assess assesses one; used by several threads at a time
+   * @param limits what it must meet beside the checks
+   * @return what was found
+   * @throws ModelException when there is no ladder, two share a name, or no check is about a part
+   */
+  public static Search lightest(
+      String question,
+      List<String> parts,
+      List<Survey.Variant<Ladder>> ladders,
+      Function<Ladder, Assessment> assess,
+      List<Limit> limits) {
+    return lightest(question, parts, ladders, assess, limits, Progress.NONE);
+  }
+
+  /**
+   * Searches, on all cores, and tells how far it has come.
+   *
+   * @param question what for, such as {@code front end}
+   * @param parts the parts that vary, of which everything asked must have been checked
+   * @param ladders the ladders, no two of one name
+   * @param assess assesses one; used by several threads at a time
+   * @param limits what it must meet beside the checks
+   * @param progress is told of the ladders that were assessed, of all
+   * @return what was found
+   */
+  public static Search lightest(
+      String question,
+      List<String> parts,
+      List<Survey.Variant<Ladder>> ladders,
+      Function<Ladder, Assessment> assess,
+      List<Limit> limits,
+      Progress progress) {
+    String named = Guard.name("search", question);
+    Survey.refuseUnusable(named, ladders);
+    Search search =
+        new Search(named, List.copyOf(parts), List.copyOf(ladders), assess, List.copyOf(limits));
+    search.run(progress);
+    return search;
+  }
+
+  private void run(Progress progress) {
+    limits.forEach(limit -> ruledOut.put(limit.words(), 0));
+    Work.each(ladders.length, Work.cores(), this::build, Progress.NONE);
+    int[] order =
+        IntStream.range(0, ladders.length)
+            .filter(i -> ladders[i] != null)
+            .boxed()
+            .sorted(Comparator.comparingDouble(i -> ladders[i].mass()))
+            .mapToInt(Integer::intValue)
+            .toArray();
+    for (int from = 0; from < order.length && found.size() < BEST && !interrupted; from += BLOCK) {
+      int first = from;
+      block(
+          Arrays.copyOfRange(order, from, Math.min(order.length, from + BLOCK)),
+          (done, total, left) ->
+              progress.at(
+                  first + done,
+                  order.length,
+                  left.multipliedBy(Math.max(1, (order.length - first) / Math.max(1, total)))));
+    }
+  }
+
+  private void build(int index) {
+    try {
+      ladders[index] = variants.get(index).made().get();
+    } catch (ModelException refusal) {
+      refuse(index, refusal.getMessage());
+    }
+  }
+
+  private synchronized void refuse(int index, String reason) {
+    refused.put(variants.get(index).name(), reason);
+  }
+
+  private void block(int[] order, Progress progress) {
+    Assessment[] made = new Assessment[order.length];
+    BitSet reached =
+        Work.each(
+            order.length,
+            Work.cores(),
+            i -> {
+              try {
+                made[i] = assess.apply(ladders[order[i]]);
+              } catch (ModelException | SolveException refusal) {
+                refuse(order[i], refusal.getMessage());
+              }
+            },
+            progress);
+    interrupted = reached.cardinality() < order.length;
+    for (int i = 0; i < reached.nextClearBit(0); i++) {
+      assessed++;
+      if (made[i] != null) {
+        judge(variants.get(order[i]).name(), made[i]);
+      }
+    }
+  }
+
+  private void judge(String name, Assessment assessment) {
+    List<String> objections = objections(assessment);
+    objections.forEach(objection -> ruledOut.merge(objection, 1, Integer::sum));
+    if (objections.isEmpty() && found.size() < BEST) {
+      found.add(new Found(name, assessment));
+    }
+  }
+
+  private List<String> objections(Assessment assessment) {
+    List<String> objections = new ArrayList<>();
+    CheckSheet sheet = assessment.sheet();
+    if (sheet.outcome() == CheckSheet.Outcome.DOES_NOT_PASS) {
+      objections.add("a check does not pass");
+    }
+    for (String part : parts) {
+      CheckSheet own = sheet.about(part);
+      refuseUnknown(part, own, sheet);
+      if (!own.complete() || own.governing().isEmpty()) {
+        objections.add("the " + part + " is not wholly checked");
+      }
+    }
+    limits.stream()
+        .filter(limit -> !limit.met().apply(assessment))
+        .forEach(limit -> objections.add(limit.words()));
+    return objections;
+  }
+
+  private static void refuseUnknown(String part, CheckSheet own, CheckSheet sheet) {
+    if (own.checks().isEmpty()) {
+      throw new ModelException(
+          "no check is about part %s; there are checks of %s"
+              .formatted(
+                  part,
+                  String.join(
+                      ", ", sheet.checks().stream().map(c -> c.part()).distinct().toList())));
+    }
+  }
+
+  /**
+   * What was sought.
+   *
+   * @return the question
+   */
+  public String question() {
+    return question;
+  }
+
+  /**
+   * The lightest ladders that meet the checks made and the limits.
+   *
+   * @return the lightest first, {@value #BEST} at most
+   */
+  public List<Found> found() {
+    return List.copyOf(found);
+  }
+
+  /**
+   * How many ladders were assessed; all others are as heavy as the last one found, or heavier.
+   *
+   * @return the count
+   */
+  public int assessed() {
+    return assessed;
+  }
+
+  /**
+   * How many of the ladders assessed each reason ruled out; one may have several.
+   *
+   * @return a count for each limit and each other reason that was met
+   */
+  public Map<String, Integer> ruledOut() {
+    return new LinkedHashMap<>(ruledOut);
+  }
+
+  /**
+   * Ladders that could not be modelled or solved.
+   *
+   * @return the reason for each, by its name
+   */
+  public Map<String, String> refused() {
+    return new LinkedHashMap<>(refused);
+  }
+
+  /**
+   * The choice with its reason and what was not checked, or why there is none.
+   *
+   * @param units the reader's units
+   * @return one line
+   */
+  public String line(Units units) {
+    return found.stream()
+            .findFirst()
+            .map(best -> chosen(best, units))
+            .orElse(
+                "no ladder for the "
+                    + question
+                    + " meets the checks made and the limits: "
+                    + counts())
+        + (interrupted ? "; interrupted: lighter ones may have been missed" : "");
+  }
+
+  private String chosen(Found best, Units units) {
+    int rest = variants.size() - refused.size() - assessed;
+    return "%s: lightest meeting the checks made, with a frame of %s (%d of %d ladders assessed from the lightest on%s); the frame %s"
+        .formatted(
+            best.name(),
+            units.show(Kind.MASS, best.assessment().mass()),
+            assessed,
+            variants.size(),
+            rest > 0 ? ", the other " + rest + " are no lighter" : "",
+            best.assessment().sheet().verdictLine());
+  }
+
+  private String counts() {
+    List<String> lines = new ArrayList<>();
+    ruledOut.forEach(
+        (reason, count) -> lines.add(reason + " rules out " + count + " of " + assessed));
+    if (!refused.isEmpty()) {
+      lines.add(refused.size() + " could not be modelled");
+    }
+    return String.join("; ", lines);
+  }
+
+  /**
+   * What was not checked of the ladders found.
+   *
+   * @return each once
+   */
+  public List<String> notChecked() {
+    LinkedHashSet<String> open = new LinkedHashSet<>();
+    found.forEach(one -> open.addAll(one.assessment().sheet().notMade()));
+    return List.copyOf(open);
+  }
+
+  /**
+   * The mass of a ladder found.
+   *
+   * @param place 0 for the lightest
+   * @return its mass [kg], if there is one
+   */
+  public Optional<Double> mass(int place) {
+    return found.stream().skip(place).findFirst().map(one -> one.assessment().mass());
+  }
+
+  @Override
+  public String toString() {
+    return line(Units.METRIC);
+  }
+}
