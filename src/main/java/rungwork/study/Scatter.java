@@ -6,10 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import org.apache.commons.math3.distribution.BetaDistribution;
 import org.apache.commons.math3.stat.StatUtils;
 import org.apache.commons.math3.stat.descriptive.rank.Percentile;
-import org.apache.commons.math3.stat.interval.ClopperPearsonInterval;
-import org.apache.commons.math3.stat.interval.ConfidenceInterval;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
 import rungwork.quantity.Units;
@@ -109,11 +108,14 @@ public final class Scatter {
     private static final double CONFIDENCE = 0.95;
 
     static Share of(int met, int of) {
-      ConfidenceInterval interval =
-          new ClopperPearsonInterval().createInterval(of, met, CONFIDENCE);
-      double low = met == 0 ? 0 : interval.getLowerBound();
-      double high = met == of ? 1 : interval.getUpperBound();
+      double tail = (1 - CONFIDENCE) / 2;
+      double low = met == 0 ? 0 : quantile(met, of - met + 1.0, tail);
+      double high = met == of ? 1 : quantile(met + 1.0, (double) of - met, 1 - tail);
       return new Share(met, of, low, high);
+    }
+
+    private static double quantile(double alpha, double beta, double part) {
+      return new BetaDistribution(alpha, beta).inverseCumulativeProbability(part);
     }
 
     /**
