@@ -8,6 +8,7 @@ import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import rungwork.fault.ModelException;
 import rungwork.fault.SolveException;
+import rungwork.study.Study.Progress;
 
 /**
  * Numbers and words of many variants, one of each for every measure. A variant that could not be

@@ -17,6 +17,7 @@ import rungwork.fault.ModelException;
 import rungwork.fault.SolveException;
 import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
+import rungwork.study.Study.Progress;
 import rungwork.vehicle.Assessment;
 import rungwork.vehicle.Ladder;
 

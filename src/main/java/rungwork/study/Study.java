@@ -1,5 +1,6 @@
 package rungwork.study;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
@@ -37,6 +38,22 @@ public final class Study<D> {
     this.model = model;
     this.measures = measures;
     this.run = run;
+  }
+
+  /** Is told how far long work has come, a few times a second. */
+  @FunctionalInterface
+  public interface Progress {
+    /** Tells nobody. */
+    Progress NONE = (done, total, left) -> {};
+
+    /**
+     * So much is done.
+     *
+     * @param done pieces of work that are done
+     * @param total all pieces
+     * @param left time that the rest takes at the speed so far; zero when all is done
+     */
+    void at(int done, int total, Duration left);
   }
 
   /**

@@ -11,6 +11,7 @@ import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
 import rungwork.quantity.Units;
 import rungwork.study.Answers.Run;
+import rungwork.study.Study.Progress;
 import tech.tablesaw.api.DoubleColumn;
 import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;

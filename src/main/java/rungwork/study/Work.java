@@ -7,6 +7,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.IntConsumer;
+import rungwork.study.Study.Progress;
 
 /**
  * Many pieces of work on all cores. Workers take them in order, look for an interruption of whoever

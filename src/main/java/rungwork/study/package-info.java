@@ -30,9 +30,9 @@
  * rungwork.study.Candidate}, {@link rungwork.study.Comparison}, {@link rungwork.study.Outcome},
  * {@link rungwork.study.Search}; {@link rungwork.study.Input}, {@link rungwork.study.Spread},
  * {@link rungwork.study.Setting}, {@link rungwork.study.Study}, {@link rungwork.study.Sensitivity},
- * {@link rungwork.study.Scatter}, {@link rungwork.study.Family}; {@link rungwork.study.Progress};
- * inside, {@code Answers} by {@code Work}, {@code Draw}. SI units inside; tables carry the reader's
- * units in their heads.
+ * {@link rungwork.study.Scatter}, {@link rungwork.study.Family}; {@link
+ * rungwork.study.Study.Progress}; inside, {@code Answers} by {@code Work}, {@code Draw}. SI units
+ * inside; tables carry the reader's units in their heads.
  *
  * <p>This room must not know pages.
  */
