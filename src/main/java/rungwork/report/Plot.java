@@ -28,7 +28,8 @@ record Plot(
    */
   record Axis(String name, Kind kind) {
     String head(Units units) {
-      return name + " [" + units.scale(kind).unit() + "]";
+      String unit = units.scale(kind).unit();
+      return unit.isEmpty() ? name : name + " [" + unit + "]";
     }
   }
 

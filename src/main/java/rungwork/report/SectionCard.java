@@ -9,6 +9,7 @@ import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
 import rungwork.material.Material;
 import rungwork.quantity.Quantities;
+import rungwork.section.Outline;
 import rungwork.section.Section;
 import rungwork.section.Torsion;
 
@@ -54,6 +55,18 @@ public final class SectionCard {
     refuseUnknownWarping(first);
     refuseUnknownWarping(second);
     return units -> RatioPage.of(first, second, List.of(Trait.held(length, units)), units);
+  }
+
+  /**
+   * What an axial force leaves of a section's plastic moments: the exact curve of its outline about
+   * both axes, for tubes the standard's beside it and how far it errs.
+   *
+   * @param section a section with its outline
+   * @return the card
+   */
+  public static Shown withAxialForce(Section section) {
+    Outline.Moduli known = new Outline.Moduli(section);
+    return units -> AxialForcePage.of(known.section(), units);
   }
 
   private static void refuseUnknownWarping(Section section) {

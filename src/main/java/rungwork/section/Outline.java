@@ -267,9 +267,9 @@ public record Outline(List<List<Segment>> loops) {
      * What EN 1993-1-1:2005, 6.2.9.1(5) leaves of the plastic modulus of a rectangular tube: (1 −
      * n)/(1 − 0.5·a), at most 1, a = (A − 2·b·t)/A at most 0.5, b·t of the walls that bend across
      * (from memory). For a round tube 1 − n^1.7 (ENV 1993-1-1 and EN 1993-1-1:2022, from memory).
-     * Measured against the exact curve, the lines lie up to 6 % of the plastic moment on the unsafe
-     * side under small forces, which they count as nothing, the round tube's curve up to 1 % under
-     * large ones.
+     * Measured against the exact curve, the lines lie up to 8 % of the plastic moment on the unsafe
+     * side, at a quarter of the force at yield, which they count as nothing, the round tube's curve
+     * up to 1 % under large ones.
      *
      * @param axis angle of the axis: nil about y, a quarter turn about z [rad]
      * @param share of the force at yield that the axial force takes, without its sign [1]

@@ -258,4 +258,26 @@ class SectionCardTest {
     assertTrue(page.contains("stiff in twist, free to It 43.88 cm⁴ 43.88 cm⁴ 1.00"), page);
     assertFalse(text(Lineup.of(TUBE, CHANNEL)).contains("drilled"));
   }
+
+  @Test
+  void a_tube_s_curve_of_moment_and_force_says_how_far_the_standard_errs() {
+    String page = text(SectionCard.withAxialForce(TUBE));
+    assertTrue(page.contains("y, exact: highest 16.5 cm³ at 0"), page);
+    assertTrue(
+        page.contains(
+            "about y EN 1993-1-1, 6.2.9.1 stands up to 6.9 % of the plastic moment on the unsafe"
+                + " side, at 0.25 of the force at yield, and up to 7.1 % on the safe side"),
+        page);
+    assertTrue(page.contains("about z EN 1993-1-1"), page);
+    String svg = SectionCard.withAxialForce(TUBE).page(Units.METRIC).html();
+    assertEquals(4, Xml.all(svg, "polyline").size());
+  }
+
+  @Test
+  void a_square_tube_has_one_curve_and_an_angle_none_of_a_standard() {
+    Section square = SizeTable.of("square tube EN 10219-2").at("50x50x3");
+    assertFalse(text(SectionCard.withAxialForce(square)).contains("about z"));
+    Section angle = SizeTable.of("equal angle EN 10056-1").at("50x5");
+    assertFalse(text(SectionCard.withAxialForce(angle)).contains("EN 1993"));
+  }
 }

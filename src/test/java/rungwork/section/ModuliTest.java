@@ -99,19 +99,21 @@ class ModuliTest {
     }
   }
 
-  /** Unsafe under small forces, which they count as nothing. */
-  @Test
-  void the_standard_s_lines_of_rectangular_tubes_stay_from_eight_percent_below_to_six_above() {
-    for (Section tube :
-        List.of(
-            Section.rectangularTube(mm(80), mm(40), mm(3)), Section.squareTube(mm(60), mm(3)))) {
+  /** Worst at a quarter of the force at yield, which they count as nothing. */
+  @ParameterizedTest
+  @ValueSource(strings = {"rectangular tube EN 10219-2", "square tube EN 10219-2"})
+  void the_standard_s_lines_of_tubes_stay_from_nine_percent_below_to_eight_above(String table) {
+    double unsafe = 0;
+    for (SizeTable.Size size : SizeTable.of(table).sizes()) {
       for (double axis : new double[] {0, Math.PI / 2}) {
-        for (double n = 0; n < 0.95; n += 0.1) {
-          double below = belowExact(tube, axis, n);
-          assertTrue(below > -0.06 && below < 0.084, tube.name() + " at " + n + ": " + below);
+        for (double n = 0; n < 0.995; n += 0.05) {
+          double below = belowExact(size.section(), axis, n);
+          assertTrue(below > -0.08 && below < 0.09, size.name() + " at " + n + ": " + below);
+          unsafe = Math.max(unsafe, -below);
         }
       }
     }
+    assertTrue(unsafe > 0.065, "the worst stands " + unsafe + " on the unsafe side");
   }
 
   /** A fitted curve: below the exact one under small forces, a little above it under large ones. */
