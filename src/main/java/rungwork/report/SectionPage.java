@@ -24,7 +24,8 @@ final class SectionPage {
   static final double STEEL = 7850;
 
   private static final String FREE =
-      "torsion constant and modulus are those of ends free to warp; held ends make an open section"
+      "open: no wall closes a cell, and a slit or an unwelded seam, however narrow, leaves one"
+          + " open; torsion constant and modulus are those of ends free to warp, held ends make it"
           + " stiffer and stress it along its length";
 
   private SectionPage() {}

@@ -123,7 +123,9 @@ class SectionPageTest {
         "torsion modulus Wt 0.4504 cm³",
         "warping constant Iw 69.12 cm⁶",
         "shear centre along y yS -24.76 mm",
-        "are those of ends free to warp");
+        "open: no wall closes a cell, and a slit or an unwelded seam, however narrow, leaves one"
+            + " open; torsion constant and modulus are those of ends free to warp, held ends make"
+            + " it stiffer and stress it along its length");
     assertFalse(text(TUBE).contains("z, left"));
     assertFalse(text(TUBE).contains("warp"));
   }
