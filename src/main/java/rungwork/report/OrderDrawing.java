@@ -70,7 +70,9 @@ final class OrderDrawing {
         () -> new Arrow(at.plus(-44, 0), at.plus(-2, 0)).draw(canvas, "force", "head-of-force"));
   }
 
-  /** On the side that gives way first; what is not of the frame at its station in the middle. */
+  /**
+   * On the side that gives way first; what is not of the frame at its station between the rails.
+   */
   private void number(Part part, int number, Sight plan) {
     if (part.zone() == OrderOfFailure.Zone.WHOLE_FRAME) {
       return;
@@ -78,12 +80,17 @@ final class OrderDrawing {
     Spot wanted =
         member(part)
             .map(member -> bar(member, plan).at(0.5))
-            .orElseGet(() -> plan.place(new Point(place(part), 0, 0)));
+            .orElseGet(() -> plan.place(new Point(place(part), aside(), 0)));
     Spot at = free(wanted);
     canvas.circle(part.zone().ofFrame() ? "solid" : "hollow", at, RADIUS);
     String css = part.zone().ofFrame() ? "small strong inverse" : "small strong";
     canvas.label(Label.middle(at.plus(0, 4), String.valueOf(number)).css(css));
     taken.add(around(at));
+  }
+
+  /** Beside the middle, where the numbers of crossmembers stand [m]. */
+  private double aside() {
+    return ladder.rail(Side.LEFT).y() / 2;
   }
 
   private double place(Part part) {
