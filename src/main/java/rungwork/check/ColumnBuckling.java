@@ -9,20 +9,25 @@ import rungwork.quantity.Kind;
 import rungwork.section.Properties;
 import rungwork.section.Torsion;
 
-/** Buckling of a compressed member, together with its bending. Asked only under compression. */
+/**
+ * Buckling of a compressed member of a closed section or a solid bar, together with its bending.
+ * Asked only under compression; open sections have {@link OpenColumn}.
+ */
 final class ColumnBuckling implements Question {
+  static final String WHAT = "column buckling with bending";
+
   private static final String SOURCE =
       "EN 1993-1-1:2005, 6.3.1 and 6.3.3 with annex B; curve c, elastic moduli, Cm = 1";
 
   /**
    * A section does not say how it was made, so that a hot-finished or a welded tube is taken as
-   * cold-formed, which is on the safe side; channels and solid bars are on this curve too.
+   * cold-formed, which is on the safe side; solid bars are on this curve too.
    */
   private static final ColumnCurve CURVE = ColumnCurve.C;
 
   @Override
   public String what() {
-    return "column buckling with bending";
+    return WHAT;
   }
 
   @Override
@@ -32,6 +37,11 @@ final class ColumnBuckling implements Question {
 
   @Override
   public boolean arises(LoadedMember member) {
+    return member.stock().section().torsion() != Torsion.OPEN && compressed(member);
+  }
+
+  /** Whether a member is compressed at all. */
+  static boolean compressed(LoadedMember member) {
     double area = member.stock().section().properties().area();
     return member.largest(forces -> -forces.n()) > area * member.negligibleStress();
   }
@@ -66,27 +76,26 @@ final class ColumnBuckling implements Question {
 
   private static BeamColumn.Bent bent(LoadedMember member, BendingAxis axis, Column.Axis letters) {
     Properties section = member.stock().section().properties();
-    Column column =
-        new Column(
-            member.stock().material().elasticity().youngsModulus(),
-            section.area(),
-            axis.secondMoment(member.whole().properties()),
-            axis.length(member.member().buckling()),
-            letters);
     return new BeamColumn.Bent(
-        column,
+        column(member, axis, letters),
         CURVE,
         member.largest(forces -> Math.abs(axis.moment(forces))),
         axis.modulus(section));
   }
 
+  /** The column that bends about an axis. */
+  static Column column(LoadedMember member, BendingAxis axis, Column.Axis letters) {
+    return new Column(
+        member.stock().material().elasticity().youngsModulus(),
+        member.stock().section().properties().area(),
+        axis.secondMoment(member.whole().properties()),
+        axis.length(member.member().buckling()),
+        letters);
+  }
+
   private static Optional<String> outside(Torsion torsion, RatedMaterial material) {
     return switch (torsion) {
-      case CLOSED -> SteelRange.of(material);
-      case OPEN ->
-          Optional.of(
-              "an open section can also buckle by twisting (EN 1993-1-1:2005, 6.3.1.4), which is"
-                  + " not checked; only buckling by bending is shown");
+      case CLOSED, OPEN -> SteelRange.of(material);
       case SOLID ->
           Optional.of(
               "the moment factors of EN 1993-1-1:2005, annex B, are for hollow and I-sections, not"

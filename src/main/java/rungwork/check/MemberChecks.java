@@ -26,6 +26,7 @@ public final class MemberChecks {
       List.of(
           new CombinedStress(),
           new ColumnBuckling(),
+          new OpenColumn(),
           new SidewaysStrength(),
           new LateralTorsionalBuckling(),
           new WallSlenderness());
@@ -34,6 +35,8 @@ public final class MemberChecks {
       List.of(
           "Members: elastic, first order; the largest stress of all cuts counts. Section moduli"
               + " are elastic even where a section could yield further.",
+          "Columns of open sections: buckling by bending and by bending and twisting at once, ends"
+              + " held against twist and free to warp; with bending by EN 1993-1-3, 6.2.5(2).",
           "Columns: effective lengths as stated with each part; cold-formed tubes on curve c of EN"
               + " 1993-1-1, a hot-finished tube too. No buckling check where a part is in tension.",
           "Square and round tubes are not susceptible to lateral-torsional buckling (EN 1993-1-1,"

@@ -22,7 +22,8 @@ import rungwork.section.Torsion;
  */
 final class SidewaysStrength implements Question {
   private static final String SOURCE =
-      "EN 1993-1-1:2005, 6.3.2.2 and 6.3.3 without a force (from memory); loads at the shear centre";
+      "EN 1993-1-1:2005, 6.3.2.2 and 6.3.3 without a force (from memory); loads at the shear"
+          + " centre";
 
   /** Other cross-sections than I: curve d (EN 1993-1-1:2005, tables 6.3 and 6.4). */
   private static final double IMPERFECTION = 0.76;
@@ -90,29 +91,45 @@ final class SidewaysStrength implements Question {
 
   @Override
   public List<Finding> ask(LoadedMember member, RatedMaterial material) {
-    Properties section = member.whole().properties();
-    if (member.stock().section().torsion() == Torsion.OPEN
-        && !RestrainedWarping.of(member).known()) {
-      return List.of(
-          Finding.notChecked(
-              what(), "the section is known by its properties alone, without its warping", SOURCE));
-    }
-    double off =
-        BendingAxis.strong(section) == BendingAxis.Y
-            ? section.shearCentreZ()
-            : section.shearCentreY();
-    if (Math.abs(off) > ROUNDING * Math.sqrt(section.area())) {
-      String reason =
-          "the section is not symmetric about its strong axis; the critical moment of such sections"
-              + " is not worked out here";
-      return List.of(Finding.notChecked(what(), reason, SOURCE));
+    Optional<String> open = open(member);
+    if (open.isPresent()) {
+      return List.of(Finding.notChecked(what(), open.get(), SOURCE));
     }
     Finding found = strength(member, material);
     Optional<String> outside = SteelRange.of(material);
     return List.of(outside.map(found::outside).orElse(found));
   }
 
+  /** Why it cannot be checked. */
+  static Optional<String> open(LoadedMember member) {
+    Properties section = member.whole().properties();
+    if (member.stock().section().torsion() == Torsion.OPEN
+        && !RestrainedWarping.of(member).known()) {
+      return Optional.of("the section is known by its properties alone, without its warping");
+    }
+    double off =
+        BendingAxis.strong(section) == BendingAxis.Y
+            ? section.shearCentreZ()
+            : section.shearCentreY();
+    return Math.abs(off) > ROUNDING * Math.sqrt(section.area())
+        ? Optional.of(
+            "the section is not symmetric about its strong axis; the critical moment of such"
+                + " sections is not worked out here")
+        : Optional.empty();
+  }
+
   private Finding strength(LoadedMember member, RatedMaterial material) {
+    List<Step> working = bending(member, material);
+    return new Finding(
+        what(),
+        "whole part; effective lengths: " + member.member().buckling().reason(),
+        new Measured(working.get(working.size() - 1).result(), 1, Kind.RATIO),
+        working,
+        SOURCE);
+  }
+
+  /** All lines to the share of the bending resistance that is taken. */
+  static List<Step> bending(LoadedMember member, RatedMaterial material) {
     Properties section = member.stock().section().properties();
     BendingAxis strong = BendingAxis.strong(member.whole().properties());
     double yield = material.strength().yield();
@@ -122,7 +139,7 @@ final class SidewaysStrength implements Question {
     working.add(critical);
     working.add(slenderness);
     working.addAll(reduction(slenderness.result()));
-    Step shares =
+    working.add(
         SHARES.with(
             member.factor().value(),
             member.largest(forces -> Math.abs(strong.moment(forces))),
@@ -130,14 +147,8 @@ final class SidewaysStrength implements Question {
             strong.modulus(section),
             yield,
             member.largest(forces -> Math.abs(strong.other().moment(forces))),
-            strong.other().modulus(section));
-    working.add(shares);
-    return new Finding(
-        what(),
-        "whole part; effective lengths: " + member.member().buckling().reason(),
-        new Measured(shares.result(), 1, Kind.RATIO),
-        working,
-        SOURCE);
+            strong.other().modulus(section)));
+    return working;
   }
 
   /** Φ and χ of the general case. */
