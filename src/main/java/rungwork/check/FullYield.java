@@ -2,7 +2,6 @@ package rungwork.check;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 import rungwork.check.MemberChecks.Growth;
 import rungwork.check.MemberChecks.Onset;
 import rungwork.quantity.Kind;
@@ -43,7 +42,7 @@ record FullYield(List<Cut> cuts, Growth loads, YieldSurface surface) {
   Onset onset() {
     Reached first =
         cuts.stream()
-            .flatMap(this::faces)
+            .map(this::first)
             .min(Comparator.comparingDouble(Reached::factor))
             .orElseThrow();
     List<Step> working =
@@ -52,10 +51,18 @@ record FullYield(List<Cut> cuts, Growth loads, YieldSurface surface) {
         MemberChecks.FULLY_PLASTIC, first.cut.place(), first.factor(), working, List.of());
   }
 
-  private Stream<Reached> faces(Cut cut) {
+  /** The face that a cut reaches first. */
+  private Reached first(Cut cut) {
     InternalForces stands = loads.standing().forces(cut.beam().name()).at(cut.fraction());
-    return surface.faces().stream()
-        .map(face -> new Reached(cut, use(face, stands), use(face, cut.forces())));
+    Reached first = new Reached(cut, 0, 0);
+    for (YieldSurface.Face face : surface.faces()) {
+      double growing = use(face, cut.forces());
+      // Only what grows towards the face, and faster than the best so far, is worth an object.
+      if (growing > 0 && first.factor() * growing > 1 - use(face, stands)) {
+        first = new Reached(cut, use(face, stands), growing);
+      }
+    }
+    return first;
   }
 
   private static double use(YieldSurface.Face face, InternalForces f) {

@@ -33,6 +33,9 @@ import rungwork.vehicle.Side;
  * @param rows the parts
  */
 record FrameParts(Balance balance, ElasticStage stage, List<FramePart> rows) {
+  /** Ratios beyond this say no more [1]. */
+  private static final double MOST = 1000;
+
   static final List<String> NOT_MADE =
       List.of(
           "welds between crossmembers and rails, bolts and tabs without a chain of their own",
@@ -50,7 +53,20 @@ record FrameParts(Balance balance, ElasticStage stage, List<FramePart> rows) {
     }
     List<FramePart> all = new ArrayList<>(rows.values());
     all.add(FramePart.whole(stage));
-    return new FrameParts(balance, stage, List.copyOf(all));
+    FrameParts parts = new FrameParts(balance, stage, List.copyOf(all));
+    parts.refuseUnknown();
+    return parts;
+  }
+
+  private void refuseUnknown() {
+    List<Part> unknown = parts().stream().filter(part -> part.first().isEmpty()).toList();
+    if (unknown.size() == rows.size()) {
+      throw new ModelException(
+          "no part of ladder "
+              + ladder().name()
+              + " could be checked: "
+              + String.join("; ", unknown.get(0).detail().notes()));
+    }
   }
 
   Ladder ladder() {
@@ -68,7 +84,8 @@ record FrameParts(Balance balance, ElasticStage stage, List<FramePart> rows) {
     Optional<FramePart> a = row(front);
     Optional<FramePart> b = row(behind);
     if (a.isEmpty() || b.isEmpty()) {
-      return new Range(Kind.RATIO, second.low() / first.high(), second.high() / first.low());
+      return new Range(
+          Kind.RATIO, over(second.low(), first.high()), over(second.high(), first.low()));
     }
     double[] low = ratios(b.get(), CrushTube.Strength.LOW, a.get(), CrushTube.Strength.HIGH);
     double[] high = ratios(b.get(), CrushTube.Strength.HIGH, a.get(), CrushTube.Strength.LOW);
@@ -82,7 +99,12 @@ record FrameParts(Balance balance, ElasticStage stage, List<FramePart> rows) {
       FramePart behind, CrushTube.Strength ofBehind, FramePart front, CrushTube.Strength ofFront) {
     double[] above = behind.first(ofBehind);
     double[] below = front.first(ofFront);
-    return IntStream.range(0, above.length).mapToDouble(i -> above[i] / below[i]).toArray();
+    return IntStream.range(0, above.length).mapToDouble(i -> over(above[i], below[i])).toArray();
+  }
+
+  /** A ratio, cut where it says no more; what gives way standing is below everything. */
+  private static double over(double behind, double front) {
+    return behind >= MOST * front ? MOST : behind / front;
   }
 
   private static Range known(Part part) {
@@ -189,8 +211,7 @@ record FrameParts(Balance balance, ElasticStage stage, List<FramePart> rows) {
         .flatMap(part -> part.first().stream())
         .mapToDouble(end)
         .min()
-        .orElseThrow(
-            () -> new ModelException("no part of the frame could be checked; see its notes"));
+        .orElseThrow();
   }
 
   private List<String> notes(Range yield) {

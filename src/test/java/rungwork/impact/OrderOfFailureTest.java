@@ -30,9 +30,12 @@ import rungwork.material.UnratedMaterial;
 import rungwork.quantity.Kind;
 import rungwork.study.Curlew;
 import rungwork.vehicle.Assessment;
+import rungwork.vehicle.Axle;
 import rungwork.vehicle.Event;
 import rungwork.vehicle.Ladder;
+import rungwork.vehicle.Side;
 import rungwork.vehicle.Vehicle;
+import rungwork.vehicle.VehicleBuilder;
 
 class OrderOfFailureTest {
   private static final double G = 9.80665;
@@ -379,6 +382,53 @@ class OrderOfFailureTest {
     assertEquals(least, row.first().orElseThrow().low(), 0.02 * least);
     assertTrue(order.toString().contains("rail, rear to tail over 1000 g"), order.toString());
     assertTrue(order.toString().startsWith("Order of failure, frontal impact, full width: "));
+  }
+
+  /** Whole frame of such steel: there is nothing to put in an order. */
+  @Test
+  void a_frame_of_which_nothing_is_known_is_refused() {
+    Stock found =
+        new Stock(
+            Curlew.tube(60, 60).section(),
+            new UnratedMaterial("found steel", Curlew.STEEL.elasticity(), Curlew.STEEL.source()));
+    Ladder unknown =
+        raised(0)
+            .withRails(found)
+            .withCrossmember("front", found)
+            .withCrossmember("middle", found)
+            .withCrossmember("rear", found);
+    Refused.with(
+        "no part of ladder Curlew could be checked: found steel has no guaranteed yield strength",
+        () -> full(unknown));
+  }
+
+  /**
+   * All mass stands at a stout crossmember, the rails ahead of it are two cantilevers with a thin
+   * rung between their tips: Ncr = π²·E·Iz/(4·L²) each, less what the crossmember gives way.
+   */
+  @Test
+  void straight_rails_buckle_as_two_cantilevers_ahead_of_the_mass() {
+    Ladder ladder =
+        Ladder.named("two cantilevers")
+            .level(mm(380))
+            .rails(mm(450), mm(-1100), mm(800), Curlew.tube(80, 40))
+            .crossmember("front", mm(440), Curlew.tube(8, 8))
+            .crossmember("middle", mm(-1000), Curlew.tube(120, 120))
+            .build();
+    VehicleBuilder parts =
+        Vehicle.named("block").wheelbase(mm(2200)).track(mm(1300), mm(1300)).frontRollShare(0.5);
+    parts.mass("block", kg(1000), Curlew.at(-1000, 0, 380), "middle left", "middle right");
+    for (Side side : Side.values()) {
+      parts
+          .wheel(Axle.FRONT, side, "front " + side.word())
+          .wheel(Axle.REAR, side, "middle " + side.word());
+    }
+    OrderOfFailure order = OrderOfFailure.of(parts.build(), ladder, Event.Hit.FULL_WIDTH);
+    double second = Curlew.tube(80, 40).section().properties().iz();
+    double each = Math.PI * Math.PI * 210e9 * second / (4 * 1.45 * 1.45);
+    double expected = 2 * each / (1000 + ladder.mass());
+    double found = order.elastic().critical().orElseThrow().high();
+    assertTrue(found < 1.02 * expected && found > 0.93 * expected, found / expected + "");
   }
 
   @Test
