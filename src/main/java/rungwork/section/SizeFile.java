@@ -42,6 +42,7 @@ record SizeFile(String file, String table) {
     files.put("round tube EN 10219-2", "round-tubes.csv");
     files.put("round tube EN 10305", "precision-tubes.csv");
     files.put("channel UPE EN 10365", "channels-upe.csv");
+    files.put("channel PFC EN 10365", "channels-pfc.csv");
     files.put("channel UPN DIN 1026-1", "channels-upn.csv");
     files.put("channel C ASTM A6", "channels-c.csv");
     files.put("equal angle EN 10056-1", "equal-angles.csv");

@@ -63,6 +63,7 @@ enum SizeProperty {
           Map.entry("cm2", new Scale("cm²", 1e-4)),
           Map.entry("cm3", new Scale("cm³", 1e-6)),
           Map.entry("cm4", new Scale("cm⁴", 1e-8)),
+          Map.entry("cm6", new Scale("cm⁶", 1e-12)),
           Map.entry("in", new Scale("in", INCH)),
           Map.entry("in2", new Scale("in²", Math.pow(INCH, 2))),
           Map.entry("in3", new Scale("in³", Math.pow(INCH, 3))),

@@ -51,6 +51,7 @@ class SizeTableTest {
     "channel C ASTM A6, C 6 x 8.2, C6x8.2",
     "channel C ASTM A6, 3x4.1, C3x4.1",
     "channel UPE EN 10365, 80, UPE 80",
+    "channel PFC EN 10365, 100 x 50 x 10, PFC 100x50x10",
     "equal angle EN 10056-1, 50x5, angle 50x50x5",
     "unequal angle EN 10056-1, 60 x 40 x 5 mm, angle 60x40x5"
   })
