@@ -129,20 +129,11 @@ final class SectionProperties {
 
   private void places() {
     if (!section.outline().loops().isEmpty()) {
-      place("centroid from bottom edge", "ez", edge(false));
-      place("centroid from right edge", "ey", edge(true));
+      place("centroid from bottom edge", "ez", section.outline().furthest(spot -> -spot.z()));
+      place("centroid from right edge", "ey", section.outline().furthest(spot -> -spot.y()));
     }
     place("shear centre along y", "yS", p.shearCentreY());
     place("shear centre along z", "zS", p.shearCentreZ());
-  }
-
-  /** How far the outline reaches below the centroid, or to its right. */
-  private double edge(boolean right) {
-    return section.outline().loops().stream()
-        .flatMap(loop -> loop.stream().flatMap(piece -> piece.reaches().stream()))
-        .mapToDouble(spot -> right ? -spot.y() : -spot.z())
-        .max()
-        .orElseThrow();
   }
 
   private void place(String what, String symbol, double metres) {

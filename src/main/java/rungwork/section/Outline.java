@@ -92,11 +92,21 @@ public record Outline(List<List<Segment>> loops) {
 
   /** The furthest that it reaches from the origin along an axis, on either side [m]. */
   double reach(ToDoubleFunction<Spot> coordinate) {
+    return loops.isEmpty() ? 0 : furthest(spot -> Math.abs(coordinate.applyAsDouble(spot)));
+  }
+
+  /**
+   * The largest value of a coordinate on the edge.
+   *
+   * @param coordinate such as {@code Spot::z} for its upper end, or its negative for the lower one
+   * @return that value [m]
+   */
+  public double furthest(ToDoubleFunction<Spot> coordinate) {
     return pieces()
         .flatMap(piece -> piece.reaches().stream())
-        .mapToDouble(spot -> Math.abs(coordinate.applyAsDouble(spot)))
+        .mapToDouble(coordinate)
         .max()
-        .orElse(0);
+        .orElseThrow();
   }
 
   /**
@@ -228,11 +238,7 @@ public record Outline(List<List<Segment>> loops) {
     }
 
     private double reach(ToDoubleFunction<Spot> coordinate) {
-      return section.outline().loops().stream()
-          .flatMap(loop -> loop.stream().flatMap(piece -> piece.reaches().stream()))
-          .mapToDouble(coordinate)
-          .max()
-          .orElseThrow();
+      return section.outline().furthest(coordinate);
     }
 
     /**

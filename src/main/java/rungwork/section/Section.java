@@ -435,15 +435,13 @@ public record Section(
       return modulus(0, 1);
     }
 
+    private double stress(double[] moments, Spot at) {
+      return moments[0] * at.z() / iy - moments[1] * at.y() / iz;
+    }
+
     private double modulus(double my, double mz) {
       double[] moments = moments(0, my, mz);
-      return 1
-          / outline.loops().stream()
-              .flatMap(loop -> loop.stream().flatMap(piece -> piece.reaches().stream()))
-              .map(spot -> spot.minus(centroid))
-              .mapToDouble(at -> Math.abs(moments[0] * at.z() / iy - moments[1] * at.y() / iz))
-              .max()
-              .orElseThrow();
+      return 1 / outline.furthest(spot -> Math.abs(stress(moments, spot.minus(centroid))));
     }
 
     Net turned(Turn turn) {
