@@ -88,7 +88,41 @@ record CompressedWall(Wall wall, Cut cut, double stress, double other) {
 
   /** How near it is to its class 3 limit, apart from the yield strength [1]. */
   double use() {
-    return ratio() / WallLimits.third(wall.edge(), 1, other / stress).result();
+    return ratio() / limit(1).result();
+  }
+
+  /** ψ: the compression at its less compressed edge over that at the other [1]. */
+  double psi() {
+    return other / stress;
+  }
+
+  /** Of an outstand, the edge that is compressed more. */
+  Peak peak() {
+    return freeEdgeIsFrom() == fromIsCompressedMore() ? Peak.FREE_EDGE : Peak.HELD_EDGE;
+  }
+
+  /** Whether its first end is its free edge: the one farther from every other wall. */
+  boolean freeEdgeIsFrom() {
+    return away(wall.from()) > away(wall.to());
+  }
+
+  private double away(Spot end) {
+    return cut.section().walls().stream()
+        .filter(another -> !another.equals(wall))
+        .mapToDouble(
+            another -> Math.min(distance(end, another.from()), distance(end, another.to())))
+        .min()
+        .orElse(0);
+  }
+
+  private static double distance(Spot one, Spot another) {
+    return Math.hypot(one.y() - another.y(), one.z() - another.z());
+  }
+
+  private Step limit(double yieldFactor) {
+    return wall.edge() == Edge.OUTSTAND
+        ? WallLimits.outstand(yieldFactor, PlateFactor.outstand(psi(), peak()).result())
+        : WallLimits.third(wall.edge(), yieldFactor, psi());
   }
 
   /** The lines of the calculation; the last is the class 3 limit. */
@@ -97,10 +131,13 @@ record CompressedWall(Wall wall, Cut cut, double stress, double other) {
     List<Step> steps = new ArrayList<>();
     steps.add(WIDTH_TO_THICKNESS.with(wall.width(), wall.thickness()));
     steps.add(epsilon);
-    if (wall.edge() == Edge.INTERNAL) {
+    if (wall.edge() != Edge.ROUND) {
       steps.add(STRESS_RATIO.with(other, stress));
     }
-    steps.add(WallLimits.third(wall.edge(), epsilon.result(), other / stress));
+    if (wall.edge() == Edge.OUTSTAND) {
+      steps.add(PlateFactor.outstand(psi(), peak()));
+    }
+    steps.add(limit(epsilon.result()));
     return steps;
   }
 

@@ -4,14 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import rungwork.quantity.Kind;
 import rungwork.section.Section;
-import rungwork.section.Spot;
 import rungwork.section.Wall;
 import rungwork.section.Wall.Edge;
 
 /**
  * What is left of a flat wall that buckles before it yields: EN 1993-1-5:2006, 4.4 with tables 4.1
- * and 4.2 (from memory), by the stresses at its edges where it is compressed most. An outstand
- * counts as compressed uniformly and loses its free edge, which is on the safe side.
+ * and 4.2 (from memory), by the stresses at its edges where it is compressed most.
  *
  * @param wall the wall at its most compressed cut
  * @param yield fy [Pa]
@@ -22,47 +20,25 @@ record EffectiveWidth(CompressedWall wall, double yield) {
 
   private static final double WIDEST_OUTSTAND = 50;
 
-  private static final String INTERNAL = "EN 1993-1-5:2006, table 4.1";
   private static final String CLAUSE = "EN 1993-1-5:2006, 4.4(2)";
-  private static final Symbol PSI = new Symbol("ψ", Kind.RATIO, "stress ratio of both edges");
-  private static final Symbol K = new Symbol("kσ", Kind.RATIO, "buckling factor");
   private static final Symbol RATIO = new Symbol("c/t", Kind.RATIO, "width to thickness");
   private static final Symbol EPSILON = new Symbol("ε", Kind.RATIO, "factor for yield strength");
   private static final Symbol BAR = new Symbol("λ̄p", Kind.RATIO, "slenderness of the wall");
   private static final Symbol RHO =
       new Symbol("ρ", Kind.RATIO, "part of the compressed width left");
 
-  private static final Formula COMPRESSED =
-      new Formula(K, "8.2/(1.05 + {ψ})", List.of(PSI), INTERNAL, in -> 8.2 / (1.05 + in[0]));
-  private static final Formula BENT =
-      new Formula(
-          K,
-          "7.81 − 6.29·{ψ} + 9.78·{ψ}²",
-          List.of(PSI),
-          INTERNAL,
-          in -> 7.81 - 6.29 * in[0] + 9.78 * in[0] * in[0]);
-  private static final Formula MOSTLY_TENSION =
-      new Formula(
-          K, "5.98·(1 − {ψ})²", List.of(PSI), INTERNAL, in -> 5.98 * (1 - in[0]) * (1 - in[0]));
-  private static final Formula FREE_EDGE =
-      new Formula(
-          K,
-          "0.57 − 0.21·{ψ} + 0.07·{ψ}²",
-          List.of(PSI),
-          "EN 1993-1-5:2006, table 4.2, the free edge compressed most",
-          in -> 0.57 - 0.21 * in[0] + 0.07 * in[0] * in[0]);
   private static final Formula SLENDERNESS =
       new Formula(
           BAR,
           "{c/t}/(28.4·{ε}·√{kσ})",
-          List.of(RATIO, EPSILON, K),
+          List.of(RATIO, EPSILON, PlateFactor.K),
           CLAUSE,
           in -> in[0] / (28.4 * in[1] * Math.sqrt(in[2])));
   private static final Formula INTERNAL_LEFT =
       new Formula(
           RHO,
           "min(1, ({λ̄p} − 0.055·(3 + {ψ}))/{λ̄p}²)",
-          List.of(BAR, PSI),
+          List.of(BAR, PlateFactor.PSI),
           CLAUSE,
           in -> Math.min(1, (in[0] - 0.055 * (3 + in[1])) / (in[0] * in[0])));
   private static final Formula OUTSTAND_LEFT =
@@ -83,25 +59,19 @@ record EffectiveWidth(CompressedWall wall, double yield) {
     return wall.wall().edge() == Edge.INTERNAL ? WIDEST_INTERNAL : WIDEST_OUTSTAND;
   }
 
-  private double ratio() {
-    return wall.wall().edge() == Edge.INTERNAL ? wall.other() / wall.stress() : 1;
-  }
-
   /** Buckling factor, slenderness and, last, the part left. */
   List<Step> working() {
-    double psi = ratio();
-    Step factor = factor(wall.wall().edge(), psi);
+    double psi = wall.psi();
+    Step factor = factor();
     Step bar =
         SLENDERNESS.with(wall.ratio(), WallLimits.yieldFactor(yield).result(), factor.result());
     return List.of(factor, bar, left(wall.wall().edge(), bar.result(), psi));
   }
 
-  /** kσ of a wall [1]. */
-  static Step factor(Edge edge, double psi) {
-    if (edge == Edge.OUTSTAND) {
-      return FREE_EDGE.with(psi);
-    }
-    return (psi >= 0 ? COMPRESSED : psi > -1 ? BENT : MOSTLY_TENSION).with(psi);
+  private Step factor() {
+    return wall.wall().edge() == Edge.OUTSTAND
+        ? PlateFactor.outstand(wall.psi(), wall.peak())
+        : PlateFactor.internal(wall.psi());
   }
 
   /** ρ of a wall [1]; of one that is too stocky for the rule to start, 1. */
@@ -111,16 +81,19 @@ record EffectiveWidth(CompressedWall wall, double yield) {
 
   /**
    * The part of the wall that is gone. Of an internal wall it lies behind the strip at its more
-   * compressed edge: 2/(5 − ψ) of what is left, or 0.4 where the other edge is in tension.
+   * compressed edge: 2/(5 − ψ) of what is left, or 0.4 where the other edge is in tension. Of an
+   * outstand it is the compressed width's end that is nearer to the free edge.
    */
   Wall gone() {
     double rho = working().get(2).result();
-    if (wall.wall().edge() == Edge.OUTSTAND) {
-      return part(freeEndFirst(), 0, 1 - rho);
-    }
-    double psi = ratio();
+    double psi = wall.psi();
     double compressed = psi < 0 ? 1 / (1 - psi) : 1;
     double left = rho * compressed;
+    if (wall.wall().edge() == Edge.OUTSTAND) {
+      return wall.peak() == Peak.FREE_EDGE
+          ? part(wall.freeEdgeIsFrom(), 0, compressed - left)
+          : part(!wall.freeEdgeIsFrom(), left, compressed);
+    }
     double near = left * (psi < 0 ? 0.4 : 2 / (5 - psi));
     return part(wall.fromIsCompressedMore(), near, near + compressed - left);
   }
@@ -128,23 +101,6 @@ record EffectiveWidth(CompressedWall wall, double yield) {
   private Wall part(boolean fromItsStart, double from, double to) {
     Wall whole = wall.wall();
     return fromItsStart ? whole.part(from, to) : whole.part(1 - to, 1 - from);
-  }
-
-  /** The free end is the one farther from every other wall. */
-  private boolean freeEndFirst() {
-    return away(wall.wall().from()) > away(wall.wall().to());
-  }
-
-  private double away(Spot end) {
-    return wall.cut().section().walls().stream()
-        .filter(other -> !other.equals(wall.wall()))
-        .mapToDouble(other -> Math.min(distance(end, other.from()), distance(end, other.to())))
-        .min()
-        .orElse(0);
-  }
-
-  private static double distance(Spot one, Spot other) {
-    return Math.hypot(one.y() - other.y(), one.z() - other.z());
   }
 
   /** A section without what its slender walls lose. */

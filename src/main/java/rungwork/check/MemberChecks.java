@@ -43,7 +43,7 @@ public final class MemberChecks {
               + " 6.3.2.1(2)); a rectangular tube is shown to be stocky enough or not checked; open"
               + " sections and solid bars by 6.3.2.2, curve d, loads at the shear centre.",
           "Walls: class by EN 1993-1-1, table 5.2, with the elastic stresses where the wall is"
-              + " compressed most; outstands and round tubes as if compressed uniformly. Flat walls"
+              + " compressed most; round tubes as if compressed uniformly. Flat walls"
               + " of class 4 count with their effective widths (EN 1993-1-5, 4.4), the shift of the"
               + " centroid included.",
           "Twist of open sections: each with its bays' ends free to warp, one held and both held,"

@@ -44,6 +44,11 @@ public record WallLimits(double first, double second, double third) {
           in -> 62 * in[0] * (1 - in[1]) * Math.sqrt(-in[1]));
   private static final Formula FREE_EDGE =
       limit("14·{ε}", List.of(EPSILON), in -> OUTSTAND.third * in[0]);
+  private static final Formula OUTSTAND_WALL =
+      limit(
+          "max(14·{ε}, 21·{ε}·√{kσ})",
+          List.of(EPSILON, PlateFactor.K),
+          in -> Math.max(OUTSTAND.third * in[0], 21 * in[0] * Math.sqrt(in[1])));
   private static final Formula ROUND_TUBE =
       limit("90·{ε}²", List.of(EPSILON), in -> ROUND.third * in[0] * in[0]);
 
@@ -69,6 +74,18 @@ public record WallLimits(double first, double second, double third) {
    */
   public static Step yieldFactor(double yield) {
     return YIELD_FACTOR.with(yield);
+  }
+
+  /**
+   * The class 3 limit of an outstand under stress that varies over its width: 21ε√kσ, but not less
+   * than in uniform compression, which is the worst.
+   *
+   * @param yieldFactor ε [1]
+   * @param factor kσ of {@link PlateFactor#outstand} [1]
+   * @return largest c/t [1]
+   */
+  static Step outstand(double yieldFactor, double factor) {
+    return OUTSTAND_WALL.with(yieldFactor, factor);
   }
 
   /**
@@ -141,6 +158,22 @@ public record WallLimits(double first, double second, double third) {
       return "class in bending not checked: its upper and lower halves are not alike";
     }
     return BendingClass.words(section, material.strength().yield());
+  }
+
+  /**
+   * Whether a section bent about y is compact, noncompact or slender by AISC 360, by its worst
+   * wall.
+   *
+   * @param section the section
+   * @param material its material
+   * @return the word with the wall that decides it and the table, or why it is not checked
+   */
+  public static String americanInBending(Section section, RatedMaterial material) {
+    if (!BendingClass.asked(section)) {
+      return "limits of AISC 360 not checked: its upper and lower halves are not alike";
+    }
+    double e = material.elasticity().youngsModulus();
+    return AmericanLimits.words(section, e, material.strength().yield());
   }
 
   private static double use(Wall wall, double yield) {

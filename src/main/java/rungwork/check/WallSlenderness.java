@@ -12,8 +12,8 @@ import rungwork.quantity.Kind;
 /**
  * Whether a compressed wall buckles before it yields: width-to-thickness against the class 3 limit
  * of EN 1993-1-1:2005, table 5.2, that of AISC 360 beside it. A flat wall beyond it counts with its
- * effective width. Internal walls with the stresses at their edges where they are compressed most;
- * outstands and round tubes as if compressed uniformly, which is on the safe side.
+ * effective width. Flat walls with the stresses at their edges where they are compressed most;
+ * round tubes as if compressed uniformly, which is on the safe side.
  */
 final class WallSlenderness implements Question {
   static final String WHAT = "wall slenderness";
@@ -47,11 +47,7 @@ final class WallSlenderness implements Question {
   private Finding finding(CompressedWall wall, RatedMaterial material) {
     List<Step> working = new ArrayList<>(wall.working(material.strength().yield()));
     double limit = working.get(working.size() - 1).result();
-    working.add(
-        AmericanLimits.compression(
-            wall.wall().edge(),
-            material.elasticity().youngsModulus(),
-            material.strength().yield()));
+    working.add(american(wall, material));
     String where = wall.wall().name() + " " + wall.cut().place();
     if (wall.ratio() > limit) {
       return classFour(wall, material.strength().yield(), where, working);
@@ -62,6 +58,16 @@ final class WallSlenderness implements Question {
         new Measured(wall.ratio(), limit, Kind.RATIO),
         working,
         SOURCE);
+  }
+
+  /** The limit for bending where the member does nothing but bend, else that for compression. */
+  private static Step american(CompressedWall wall, RatedMaterial material) {
+    double e = material.elasticity().youngsModulus();
+    double yield = material.strength().yield();
+    double axial = Math.abs(wall.cut().forces().n()) / wall.cut().section().properties().area();
+    return axial < LoadedMember.NEGLIGIBLE_STRAIN * e
+        ? AmericanLimits.flexure(wall.wall().edge(), wall.psi(), e, yield)
+        : AmericanLimits.compression(wall.wall().edge(), e, yield);
   }
 
   /** A flat wall counts with its effective width; a round one has no such rule here. */

@@ -78,6 +78,8 @@ final class SectionPage {
         ? WallLimits.classInCompression(section, rated)
             + "; "
             + WallLimits.classInBending(section, rated)
+            + "; "
+            + WallLimits.americanInBending(section, rated)
         : "class not checked: nobody guarantees the yield strength of " + material.name();
   }
 

@@ -4,12 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static rungwork.quantity.Quantities.mm;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import rungwork.frame.Beam;
+import rungwork.frame.Stock;
 import rungwork.material.Material;
 import rungwork.section.Section;
 import rungwork.section.Wall;
+import rungwork.solve.InternalForces;
 
 /** Classes of walls in uniform compression, c = b − 3t for cold-formed tubes. */
 class WallClassTest {
@@ -120,5 +124,76 @@ class WallClassTest {
         WallLimits.classInBending(
             Section.rectangularTube(mm(120), mm(40), mm(1.5)), Material.rated("S355J2H"));
     assertTrue(thin.startsWith("class 3 bent about y: "), thin);
+  }
+
+  @Test
+  void the_american_word_for_a_bent_section_stands_with_its_limits() {
+    assertEquals(
+        "compact bent about y: top wall, b/t = 10.3; compact to 27.2, noncompact to 34.1 (AISC"
+            + " 360-16, table B4.1b)",
+        WallLimits.americanInBending(
+            Section.rectangularTube(mm(80), mm(40), mm(3)), Material.rated("S355J2H")));
+    assertTrue(
+        WallLimits.americanInBending(
+                Section.rectangularTube(mm(40), mm(100), mm(3)), Material.rated("S355J2H"))
+            .startsWith("noncompact bent about y: "));
+    assertTrue(
+        WallLimits.americanInBending(
+                Section.rectangularTube(mm(40), mm(120), mm(2)), Material.rated("S355J2H"))
+            .startsWith("slender bent about y: "));
+    assertTrue(
+        WallLimits.americanInBending(Section.roundTube(mm(60.3), mm(3)), Material.rated("S235JRH"))
+            .startsWith("compact bent about y: wall, D/t = 20.1; "));
+    assertEquals(
+        "limits of AISC 360 not checked: its upper and lower halves are not alike",
+        WallLimits.americanInBending(
+            Section.foldedChannel(mm(80), mm(40), mm(3), mm(3)).turned(),
+            Material.rated("S355MC")));
+  }
+
+  /**
+   * A long wall hinged along one edge turns about it, w = y: its work against ∫σw′² gives kσ =
+   * 0.425/(3∫σy²dy) with σ = 1 at the more compressed edge.
+   */
+  @ParameterizedTest
+  @CsvSource({"1", "0.75", "0.5", "0.25", "0"})
+  void an_outstand_s_buckling_factor_is_that_of_its_energy(double psi) {
+    double free = 0.425 / (3 * (psi / 3 + (1 - psi) / 4));
+    double held = 0.425 / (3 * (1.0 / 3 - (1 - psi) / 4));
+    assertEquals(1, PlateFactor.outstand(psi, Peak.FREE_EDGE).result() / free, 0.015);
+    assertEquals(1, PlateFactor.outstand(psi, Peak.HELD_EDGE).result() / held, 0.02);
+  }
+
+  @Test
+  void an_outstand_counts_by_its_own_stresses() {
+    Section channel = Section.foldedChannel(mm(80), mm(60), mm(2), mm(2));
+    Wall flange =
+        channel.walls().stream()
+            .filter(wall -> wall.edge() == Wall.Edge.OUTSTAND && wall.from().z() > 0)
+            .findFirst()
+            .orElseThrow();
+    CompressedWall tip = bent(channel, flange, 1);
+    CompressedWall root = bent(channel, flange, -1);
+    assertEquals(Peak.FREE_EDGE, tip.peak());
+    assertEquals(Peak.HELD_EDGE, root.peak());
+    assertTrue(tip.isClassFour(355e6), "its free edge compressed");
+    assertTrue(!root.isClassFour(355e6), "its free edge stretched");
+    EffectiveWidth effective = new EffectiveWidth(tip, 355e6);
+    double rho = effective.working().get(2).result();
+    double compressed = tip.psi() < 0 ? 1 / (1 - tip.psi()) : 1;
+    assertEquals((1 - rho) * compressed * flange.width(), effective.gone().width(), 1e-9);
+    double reach = Math.max(Math.abs(flange.from().y()), Math.abs(flange.to().y()));
+    Wall gone = effective.gone();
+    double outer = Math.max(Math.abs(gone.from().y()), Math.abs(gone.to().y()));
+    assertEquals(reach, outer, 1e-9, "its free edge is lost");
+  }
+
+  /** Bent about z only, so that the flange's tip is compressed (1) or stretched (−1). */
+  private static CompressedWall bent(Section channel, Wall flange, double sign) {
+    double outwards = Math.signum(flange.from().y() + flange.to().y());
+    double moment = 100 * sign * outwards;
+    InternalForces forces = new InternalForces(0, 0, 0, 0, 0, moment);
+    Beam beam = Beam.rigid("b", "A", "B", new Stock(channel, Material.rated("S355MC")));
+    return CompressedWall.of(flange, List.of(new Cut(beam, channel, 0, 0, forces)));
   }
 }

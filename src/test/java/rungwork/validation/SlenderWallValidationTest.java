@@ -44,4 +44,33 @@ class SlenderWallValidationTest {
     Published.memory("AISC 360-16, table B4.1a, case 1: 0.56·√(E/Fy)", "outstand, Fy = 50 ksi")
         .value("λr", "", "13.5", SlenderExample.american(Edge.OUTSTAND, 29000, 50));
   }
+
+  @ParameterizedTest
+  @CsvSource({"1, 0.43", "0, 1.70", "-1, 23.8"})
+  void outstands_compressed_at_their_held_edge_have_the_tabulated_factor(double psi, String k) {
+    Published.memory("EN 1993-1-5:2006, table 4.2", "outstand, held edge compressed, ψ = " + psi)
+        .value("kσ", "", k, SlenderExample.heldEdgeFactor(psi));
+  }
+
+  @Test
+  void bent_walls_have_the_american_limits() {
+    Published.memory(
+            "AISC Design Examples, HSS with a noncompact flange: 1.40·√(E/Fy)", "Fy = 50 ksi")
+        .value(
+            "λr, flange of a tube",
+            "",
+            "33.7",
+            SlenderExample.americanBending(Edge.INTERNAL, 1, 29000, 50));
+    Published.memory(
+            "AISC Design Examples, tee with a noncompact flange: 1.0·√(E/Fy)", "Fy = 50 ksi")
+        .value(
+            "λr, outstand",
+            "",
+            "24.1",
+            SlenderExample.americanBending(Edge.OUTSTAND, 1, 29000, 50));
+    Published.memory("AISC 360-16, table B4.1b: 0.31·E/Fy", "round HSS, Fy = 46 ksi")
+        .value("λr", "", "195", SlenderExample.americanBending(Edge.ROUND, 1, 29000, 46));
+    Published.memory("AISC 360-16, table B4.1b: 5.70·√(E/Fy)", "web, Fy = 50 ksi")
+        .value("λr", "", "137", SlenderExample.americanBending(Edge.INTERNAL, -1, 29000, 50));
+  }
 }
