@@ -43,8 +43,9 @@
  * 1984, Alexander 1960, Guillow, Lu and Grzebieta 2001 for folding tubes; Cowper and Symonds for
  * the strain rate; Hairer, Nørsett and Wanner for the integration.
  *
- * <p>Left out, and said with the results: yaw, pitch, ride up and under; rubber's damping; a
- * person's head, neck and legs; what people do to the vehicle; the first peak of a folding tube.
+ * <p>Left out, and said with the results: yaw and pitch once something has yielded, ride up and
+ * under; rubber's damping; a person's head, neck and legs; what people do to the vehicle; the first
+ * peak of a folding tube.
  *
  * <p>This room must not know studies.
  */

@@ -28,6 +28,7 @@ import rungwork.loadpath.MountChain;
 import rungwork.material.RatedMaterial;
 import rungwork.material.UnratedMaterial;
 import rungwork.quantity.Kind;
+import rungwork.section.Section;
 import rungwork.study.Curlew;
 import rungwork.vehicle.Assessment;
 import rungwork.vehicle.Axle;
@@ -434,6 +435,22 @@ class OrderOfFailureTest {
     double each = 210e9 * second * wave * wave / (1.45 * 1.45);
     double expected = 2 * each / (1000 + ladder.mass());
     assertEquals(expected, order.elastic().critical().orElseThrow().high(), 0.04 * expected);
+  }
+
+  /** An open section is run free to warp, held at one end and at both; the worst counts. */
+  @Test
+  void channel_rails_are_run_for_every_way_of_warping_and_their_buckling_is_not_checked() {
+    Stock channel = new Stock(Section.foldedChannel(mm(80), mm(40), mm(3), mm(3)), Curlew.STEEL);
+    OrderOfFailure order = full(raised(0).withRails(channel));
+    Part rail = part(order, "rail, middle to rear");
+    assertTrue(rail.first().isPresent());
+    assertEquals(List.of(), rail.detail().notes());
+    Part whole = part(order, "frame buckling as a whole");
+    assertEquals(Optional.empty(), whole.first());
+    assertTrue(
+        whole.detail().notes().get(0).contains("has its shear centre off its centroid"),
+        whole.detail().notes().toString());
+    assertEquals(Optional.empty(), order.elastic().critical());
   }
 
   @Test
