@@ -89,13 +89,14 @@ final class OpenTorsion {
   private static Finding unknown(LoadedMember member, RestrainedWarping restrained) {
     List<Step> working = new ArrayList<>();
     working.add(StressFormulas.TWIST.with(torque(member), modulus(member)));
-    if (restrained.known()) {
+    boolean stressed = restrained.known() && !member.stock().section().points().isEmpty();
+    if (stressed) {
       working.add(restrained.decay());
       working.add(restrained.stiffening());
       working.add(restrained.stress(torque(member), farthest(member)));
     }
     String reason =
-        restrained.known()
+        stressed
             ? "it carries twist, and nothing says how far its ends hold the warping; the working"
                 + " shows the shear stress for free ends and the warping stress for held ends, both"
                 + " for the torque of a frame whose ends are free; a frame with held ends carries"

@@ -25,7 +25,7 @@
  *
  * <p><b>Ends of beams.</b> An end may let go of any of the six internal forces ({@link
  * rungwork.frame.Release}), pass one on through a spring (a bolted joint), and stand off its node
- * by a rigid arm in the frame's plane. An arm out of the plane is refused.
+ * by a rigid arm in the frame's plane. An arm out of the plane is refused in a flat frame.
  *
  * <p><b>Loads</b> act at nodes, at points of beams, along beams and parts of them; warmth, misfit
  * and settling supports strain the frame without a force.

@@ -120,6 +120,9 @@ class OnsetTest {
     Growth growth = growth(bare, Wrench.ZERO, Wrench.force(0, 0, 1));
     Onset onset = MemberChecks.firstYield(BAR, growth, S355.strength());
     assertEquals(List.of("section bare has no stress points"), onset.doubts());
+    List<Check> twisted =
+        MemberChecks.of(BAR, cantilever(bare, new Wrench(0, 0, 0, 9, 0, 0)), NONE);
+    assertTrue(twisted.stream().noneMatch(Check::made), twisted::toString);
     assertEquals(Double.POSITIVE_INFINITY, onset.factor());
   }
 
