@@ -26,7 +26,7 @@
  *
  * <p>Reading order: {@link rungwork.impact.Range}, {@link rungwork.impact.Obstacle}, {@link
  * rungwork.impact.Scene} (momentum and energy alone); {@link rungwork.impact.Pulse} with {@link
- * rungwork.impact.ChannelClass}; {@link rungwork.impact.CrushCurve}, {@link
+ * rungwork.impact.Pulse.ChannelClass}; {@link rungwork.impact.CrushCurve}, {@link
  * rungwork.impact.CrushElement} with {@link rungwork.impact.CrushTube} (when does a tube fold, and
  * at what force), {@link rungwork.impact.CrashModel}, which {@code LumpedMasses} integrates to a
  * {@link rungwork.impact.Crash}; {@link rungwork.impact.Occupant} and their {@link
@@ -37,6 +37,12 @@
  * bumper to the passengers; inside, {@code ElasticStage} runs the frame, {@code TwoStrengths} says
  * what low and high are, {@code MemberOnsets}, {@code FramePart} and {@code FrameParts} make rows
  * of it, {@code ChainFigures} takes those of a mount.
+ *
+ * <p>What it does beyond: {@link rungwork.impact.Collapse}, hinge by hinge to the mechanism, force
+ * over crush; inside, {@code CollapseRuns} pushes it in all ways, {@code CollapseCourse} and {@code
+ * HingeNames} put it into words, {@code FrameStrength} says what beams carry. Read backwards it is
+ * {@link rungwork.impact.SeenDamage}: from what is bent to the load that bent it, by {@code
+ * DamageReading} and {@code PermanentSet}.
  *
  * <p>Sources: Newton for scenes; Varat and Husher, ESV-18 paper 501 (2003) for pulse shapes; SAE
  * J211-1 and ISO 6487 for the channel filter; Wierzbicki and Abramowicz 1983, Abramowicz and Jones

@@ -15,6 +15,7 @@ import rungwork.impact.Pulse;
 import rungwork.impact.Ride;
 import rungwork.impact.RigidOrCrush;
 import rungwork.impact.Scene;
+import rungwork.impact.SeenDamage;
 import rungwork.loadpath.ChainSheet;
 import rungwork.loadpath.CornerForces;
 import rungwork.loadpath.MountChain;
@@ -85,6 +86,7 @@ public record Presentation<T>(Class<T> type, BiFunction<T, Units, Page> maker) {
         new Presentation<>(CrushTube.class, CrushTubePage::of),
         new Presentation<>(Crash.class, CrashPage::of),
         new Presentation<>(Collapse.class, CollapsePage::of),
+        new Presentation<>(SeenDamage.Explanations.class, DamagePage::of),
         new Presentation<>(Occupant.ClosedForm.class, ClosedFormPage::of),
         new Presentation<>(Ride.class, RidePage::of),
         new Presentation<>(RigidOrCrush.class, RigidOrCrushPage::of),

@@ -17,6 +17,17 @@ public record Displacement(double ux, double uy, double uz, double rx, double ry
   private static final Scale TURN = new Scale("mrad", 1e-3);
 
   /**
+   * Both motions together; small turns add.
+   *
+   * @param other the other motion
+   * @return the sum
+   */
+  public Displacement plus(Displacement other) {
+    return new Displacement(
+        ux + other.ux, uy + other.uy, uz + other.uz, rx + other.rx, ry + other.ry, rz + other.rz);
+  }
+
+  /**
    * The same motion, larger or smaller.
    *
    * @param factor on all six [1]

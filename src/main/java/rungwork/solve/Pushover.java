@@ -44,11 +44,13 @@ public final class Pushover {
   private final List<Stage> stages = new ArrayList<>();
   private final List<double[]> shapes = new ArrayList<>();
   private final List<Corner> corners = new ArrayList<>();
+  private final List<Integer> cornerOf = new ArrayList<>();
   private final double[] motions;
   private double factor;
   private double travel;
   private double energy;
   private double[] mechanism = new double[0];
+  private double[] elastic = new double[0];
 
   /**
    * A beam's end.
@@ -141,7 +143,8 @@ public final class Pushover {
     double[] first = pushover.nodal(constant);
     double[] then = pushover.nodal(growing);
     double firstTravel = pushover.elasticTravel(first);
-    double thenTravel = pushover.elasticTravel(then);
+    pushover.elastic = pushover.frame.answer(then).motions();
+    double thenTravel = work(then, pushover.elastic);
     pushover.grow(constant.name(), first, firstTravel, 1);
     pushover.begin();
     pushover.grow(growing.name(), then, thenTravel, Double.POSITIVE_INFINITY);
@@ -155,12 +158,13 @@ public final class Pushover {
           "the frame collapses under the constant load alone, at %.2f of it".formatted(factor));
     }
     stages.clear();
+    cornerOf.clear();
     shapes.clear();
     corners.clear();
     factor = 0;
     travel = 0;
     energy = 0;
-    corners.add(new Corner(0, 0, 0));
+    turnCorner();
     add(new Stage(0, 0, 0, hinges(), hinges(), List.of()));
   }
 
@@ -231,7 +235,12 @@ public final class Pushover {
     travel += worked;
     energy += worked * (factor + step / 2);
     factor += step;
+    turnCorner();
+  }
+
+  private void turnCorner() {
     corners.add(new Corner(factor, travel, energy));
+    shapes.add(motions.clone());
   }
 
   private void note(List<Place> before) {
@@ -252,7 +261,7 @@ public final class Pushover {
 
   private void add(Stage stage) {
     stages.add(stage);
-    shapes.add(motions.clone());
+    cornerOf.add(corners.size() - 1);
   }
 
   private List<Place> hinges() {
@@ -418,11 +427,32 @@ public final class Pushover {
    * @return its motion in vehicle axes since the growing load began
    */
   public Displacement displacement(int stage, String node) {
-    double[] since = shapes.get(stage).clone();
+    return atCorner(cornerOf.get(stage), node);
+  }
+
+  /**
+   * How far a node has moved at a corner of the path.
+   *
+   * @param corner its number in {@link #corners}
+   * @param node its name
+   * @return its motion in vehicle axes since the growing load began
+   */
+  public Displacement atCorner(int corner, String node) {
+    double[] since = shapes.get(corner).clone();
     for (int i = 0; i < since.length; i++) {
       since[i] -= shapes.get(0)[i];
     }
     return displacement(since, node);
+  }
+
+  /**
+   * How a node moves while nothing yields, and moves back when the load is taken away.
+   *
+   * @param node its name
+   * @return its motion for a unit of the growing load, in vehicle axes
+   */
+  public Displacement elastic(String node) {
+    return displacement(elastic, node);
   }
 
   /**

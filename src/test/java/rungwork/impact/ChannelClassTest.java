@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import rungwork.impact.Pulse.ChannelClass;
 
 /**
  * The corners of the tolerance band for classes 60 and 180 (SAE J211-1, figure of the dynamic

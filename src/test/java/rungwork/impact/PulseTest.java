@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import rungwork.impact.Pulse.ChannelClass;
 
 class PulseTest {
   private static final double G = 9.80665;
@@ -146,7 +147,8 @@ class PulseTest {
     refused(
         file,
         "time_ms,deceleration_g\n0,0\n50,-20\n100,0\n",
-        "pulse sled.csv speeds the vehicle up by 35.30 km/h; a deceleration is positive here: change the sign");
+        "pulse sled.csv speeds the vehicle up by 35.30 km/h; a deceleration is positive here:"
+            + " change the sign");
     Path nowhere = folder.resolve("none.csv");
     Refused.with("there is no pulse file " + nowhere, () -> Pulse.read(nowhere));
   }
@@ -161,7 +163,8 @@ class PulseTest {
     Pulse cut = Pulse.through("cut", new double[] {0, 0.05}, new double[] {0, 20 * G});
     assertEquals(
         List.of(
-            "Pulse cut does not end: it still is 20.0 g at its last point, 50.0 ms. What follows is missing from every figure."),
+            "Pulse cut does not end: it still is 20.0 g at its last point, 50.0 ms. What follows is"
+                + " missing from every figure."),
         cut.warnings());
     assertEquals(List.of(), Pulse.square(g(20), ms(50)).warnings());
   }

@@ -17,16 +17,20 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rungwork.check.Caution;
+import rungwork.impact.Collapse;
 import rungwork.impact.Crash;
 import rungwork.impact.CrashModel;
 import rungwork.impact.CrushCurve;
+import rungwork.impact.CrushTube;
 import rungwork.impact.Fronts;
 import rungwork.impact.Obstacle;
 import rungwork.impact.OrderOfFailure;
 import rungwork.impact.Pulse;
 import rungwork.impact.Range;
 import rungwork.impact.RigidOrCrush;
+import rungwork.impact.Runabout;
 import rungwork.impact.Scene;
+import rungwork.impact.SeenDamage;
 import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
 import rungwork.study.Curlew;
@@ -37,6 +41,13 @@ import rungwork.vehicle.Ladder;
 class ImpactPagesTest {
   private static final RigidOrCrush CHOICE = Fronts.choice();
   private static final Crash CRASH = crash();
+  private static final Collapse LEFT =
+      Collapse.of(Runabout.vehicle(), Runabout.ladder(Runabout.steel(235)), Event.Hit.LEFT_TIP);
+  private static final SeenDamage.Explanations DAMAGE =
+      SeenDamage.named("corner")
+          .diagonals("front", "rear", mm(-12), mm(3))
+          .sag("middle left", List.of("front left", "rear left"), mm(0), mm(2000))
+          .under(LEFT);
 
   private static final OrderOfFailure ORDER = order(100);
 
@@ -84,6 +95,8 @@ class ImpactPagesTest {
         Fronts.driver().closedForms(g(20), kmh(300)).get(0),
         CHOICE,
         ORDER,
+        LEFT,
+        DAMAGE,
         FasterHits.of(CHOICE, List.of(kmh(30), kmh(50))));
   }
 
@@ -130,6 +143,40 @@ class ImpactPagesTest {
           shown.matches("(?s).*(\\d |\\[)(mm|cm.|kN|kJ|MPa|GPa|N|km/h|kg|N/mm)[\\],;.)\\s].*"),
           shown);
     }
+  }
+
+  @Test
+  void the_page_of_a_collapse_numbers_its_hinges_in_order_and_draws_them() {
+    Page page = page(LEFT, Units.METRIC);
+    Collapse.Path weakest = LEFT.deciding(CrushTube.Strength.LOW);
+    String text = page.text();
+    assertTrue(text.contains("Hinges of the weakest run: " + weakest.of().words()), text);
+    assertTrue(
+        Xml.seen(page.html()).contains("1 " + weakest.first().opened().get(0).words()), text);
+    assertTrue(text.contains("moves on by itself"), text);
+    assertTrue(Xml.seen(page.html()).contains("mechanism: moves on so"));
+    Collapse wall =
+        Collapse.of(Runabout.vehicle(), Runabout.ladder(Runabout.steel(235)), Event.Hit.FULL_WIDTH);
+    Xml.parse(page(wall, Units.METRIC).html());
+  }
+
+  @Test
+  void the_page_of_a_damage_says_what_shows_and_what_yielded() {
+    String text = page(DAMAGE, Units.METRIC).text().replaceAll("\\s+", " ");
+    assertTrue(text.contains("not to be told from nothing"), text);
+    assertTrue(text.contains("If it was hit at the left tip"), text);
+    assertTrue(text.contains("Not checked: welds, bolts, tabs and mounts"), text);
+    SeenDamage.Explanations none =
+        SeenDamage.named("none")
+            .diagonals("front", "rear", mm(0), mm(2))
+            .shorter("left tip", "left tail", mm(-500), mm(1))
+            .under(LEFT);
+    String other = page(none, Units.METRIC).text().replaceAll("\\s+", " ");
+    assertTrue(other.contains("Not explained: no run leaves all of this behind"), other);
+    SeenDamage.Explanations little =
+        SeenDamage.named("little").diagonals("front", "rear", mm(0), mm(2)).under(LEFT);
+    String small = page(little, Units.METRIC).text().replaceAll("\\s+", " ");
+    assertTrue(small.contains("Nothing stands out of its tolerance"), small);
   }
 
   @Test

@@ -11,9 +11,9 @@ import static rungwork.quantity.Quantities.mph;
 import static rungwork.quantity.Quantities.ms;
 
 import org.junit.jupiter.api.Test;
-import rungwork.impact.ChannelClass;
 import rungwork.impact.Obstacle;
 import rungwork.impact.Pulse;
+import rungwork.impact.Pulse.ChannelClass;
 import rungwork.impact.Scene;
 
 /** What follows from speed, mass and distance alone, and what pulses and their filter give. */
