@@ -75,7 +75,7 @@ final class SectionProperties {
   private void torsion() {
     add("torsion constant", "It", Kind.SECOND_MOMENT, p.it());
     if (!section.points().isEmpty()) {
-      add("torsion modulus", "Wt", Kind.SECTION_MODULUS, Trait.twistModulus(section));
+      add("torsion modulus", "Wt", Kind.SECTION_MODULUS, section.torsionModulus());
     }
     if (section.torsion() == Torsion.OPEN) {
       warping();

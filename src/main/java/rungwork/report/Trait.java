@@ -50,7 +50,8 @@ record Trait(String words, String letter, Kind kind, ToDoubleFunction<Section> v
           Kind.SECOND_MOMENT,
           section -> section.properties().it());
   static final Trait TWIST_STRENGTH =
-      new Trait("strong in twist, free to warp", "Wt", Kind.SECTION_MODULUS, Trait::twistModulus);
+      new Trait(
+          "strong in twist, free to warp", "Wt", Kind.SECTION_MODULUS, Section::torsionModulus);
 
   static final List<Trait> ALL =
       List.of(
@@ -97,11 +98,6 @@ record Trait(String words, String letter, Kind kind, ToDoubleFunction<Section> v
             "drilled, so its strength is that of the net section beside the hole; its stiffness and"
                 + " the mass of a length are those of the whole: "
                 + String.join(", ", names));
-  }
-
-  /** Torque for a unit of the greatest shear stress, free to warp [m³]. */
-  static double twistModulus(Section section) {
-    return 1 / section.points().stream().mapToDouble(p -> Math.abs(p.perT())).max().orElse(0);
   }
 
   double of(Section section) {

@@ -312,6 +312,16 @@ public record Section(
   }
 
   /**
+   * Its torsion modulus: a torque over the greatest shear stress that it causes at a stress point,
+   * free to warp, holes counted.
+   *
+   * @return Wt [m³]; infinite for a section without stress points
+   */
+  public double torsionModulus() {
+    return 1 / points.stream().mapToDouble(point -> Math.abs(point.perT())).max().orElse(0);
+  }
+
+  /**
    * The same section, stiffer in torsion because the ends of a length of it hold its warping; its
    * other properties stay.
    *

@@ -38,7 +38,7 @@ enum SizeProperty {
   /** Of one closed cell of one thickness, by Bredt alone: without a third of b·t³. */
   ITBREDT("J", SizeProperty::bredt),
   /** Torque for a unit of the greatest stress. */
-  CT("Ct", SizeProperty::torsionModulus),
+  CT("Ct", Section::torsionModulus),
   IW("Iw", section -> section.properties().iw() + section.properties().iwAcross()),
   /** Of a channel as if its flanges were parallel, as American tables take them. */
   IWPARALLEL("Cw", SizeProperty::warpingOfParallelFlanges),
@@ -113,10 +113,6 @@ enum SizeProperty {
   private static double lean(Section section) {
     double angle = Math.abs(section.properties().principalAngle());
     return Math.tan(Math.min(angle, Math.PI / 2 - angle));
-  }
-
-  private static double torsionModulus(Section section) {
-    return 1 / section.points().stream().mapToDouble(p -> Math.abs(p.perT())).max().orElseThrow();
   }
 
   private static double behindCentroid(Section section) {

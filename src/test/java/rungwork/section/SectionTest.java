@@ -136,21 +136,26 @@ class SectionTest {
   @Test
   void a_channel_laid_flat_is_unfit_for_a_flat_frame() {
     assertEquals(
-        "its shear centre lies 24.8 mm out of the frame's plane; bending would twist it, which a flat frame cannot follow; turn it by a quarter so that its axis of symmetry lies in the plane, as a channel's does with its web upright, or box it",
+        "its shear centre lies 24.8 mm out of the frame's plane; bending would twist it, which a"
+            + " flat frame cannot follow; turn it by a quarter so that its axis of symmetry lies in"
+            + " the plane, as a channel's does with its web upright, or box it",
         CHANNEL.turned().unfitForFlatFrame().orElseThrow());
   }
 
   @Test
   void an_angle_is_unfit_for_a_flat_frame() {
     assertEquals(
-        "its principal axes stand 45.0° off the frame's plane; bending in the plane would push it out, which a flat frame cannot follow; use a tube, a flat bar or an upright channel",
+        "its principal axes stand 45.0° off the frame's plane; bending in the plane would push it"
+            + " out, which a flat frame cannot follow; use a tube, a flat bar or an upright"
+            + " channel",
         Section.angle(mm(50), mm(50), mm(5), mm(7)).unfitForFlatFrame().orElseThrow());
   }
 
   @Test
   void a_section_reads_as_its_sizes_and_properties() {
     assertEquals(
-        "RHS 80x40x3: A 6.608 cm², Iy 52.25 cm⁴, Iz 17.56 cm⁴, It 43.88 cm⁴, Wel,y 13.06 cm³, Wel,z 8.778 cm³",
+        "RHS 80x40x3: A 6.608 cm², Iy 52.25 cm⁴, Iz 17.56 cm⁴, It 43.88 cm⁴, Wel,y 13.06 cm³, Wel,z"
+            + " 8.778 cm³",
         Section.rectangularTube(mm(80), mm(40), mm(3)).toString());
   }
 
@@ -204,51 +209,63 @@ class SectionTest {
   @Test
   void a_wall_that_leaves_no_bore_is_refused() {
     refused(
-        "wall 13.00 mm leaves no bore in a tube of 80.00 mm by 25.00 mm; the wall must stay below 12.50 mm",
+        "wall 13.00 mm leaves no bore in a tube of 80.00 mm by 25.00 mm; the wall must stay below"
+            + " 12.50 mm",
         () -> tube(80, 25, 13));
     refused(
-        "wall 13.00 mm leaves no bore in a tube of 25.00 mm outside diameter; the wall must stay below 12.50 mm",
+        "wall 13.00 mm leaves no bore in a tube of 25.00 mm outside diameter; the wall must stay"
+            + " below 12.50 mm",
         () -> Section.roundTube(mm(25), mm(13)));
   }
 
   @Test
   void corners_that_do_not_fit_are_refused() {
     refused(
-        "corners of 8.000 mm outside and 4.000 mm inside radius do not fit a tube of 40.00 mm by 15.00 mm with a wall of 4.000 mm; state an outside radius up to 7.500 mm",
+        "corners of 8.000 mm outside and 4.000 mm inside radius do not fit a tube of 40.00 mm by"
+            + " 15.00 mm with a wall of 4.000 mm; state an outside radius up to 7.500 mm",
         () -> tube(40, 15, 4));
     refused(
-        "corners of 30.00 mm outside and 27.00 mm inside radius do not fit a tube of 80.00 mm by 40.00 mm with a wall of 3.000 mm; state an outside radius up to 20.00 mm",
+        "corners of 30.00 mm outside and 27.00 mm inside radius do not fit a tube of 80.00 mm by"
+            + " 40.00 mm with a wall of 3.000 mm; state an outside radius up to 20.00 mm",
         () -> Section.rectangularTube(mm(80), mm(40), mm(3), mm(30)));
   }
 
   @Test
   void bends_and_fillets_that_leave_nothing_flat_are_refused() {
     refused(
-        "channel flange 6.000 mm leaves nothing flat beside bends of wall 3.000 mm and inside radius 3.000 mm; it must exceed 6.000 mm",
+        "channel flange 6.000 mm leaves nothing flat beside bends of wall 3.000 mm and inside"
+            + " radius 3.000 mm; it must exceed 6.000 mm",
         () -> channel(80, 6, 3, 3));
     refused(
-        "channel depth 12.00 mm leaves nothing flat beside bends of wall 3.000 mm and inside radius 3.000 mm; it must exceed 12.00 mm",
+        "channel depth 12.00 mm leaves nothing flat beside bends of wall 3.000 mm and inside radius"
+            + " 3.000 mm; it must exceed 12.00 mm",
         () -> Section.boxedChannel(mm(12), mm(40), mm(3), mm(3)));
     refused(
-        "channel flange 14.00 mm leaves nothing flat beside walls and root fillets; it must exceed 14.00 mm",
+        "channel flange 14.00 mm leaves nothing flat beside walls and root fillets; it must exceed"
+            + " 14.00 mm",
         () -> Section.rolledChannel(mm(80), mm(14), RolledWalls.of(mm(4), mm(7), mm(10))));
     refused(
-        "channel depth 34.00 mm leaves nothing flat beside walls and root fillets; it must exceed 34.00 mm",
+        "channel depth 34.00 mm leaves nothing flat beside walls and root fillets; it must exceed"
+            + " 34.00 mm",
         () -> Section.rolledChannel(mm(34), mm(50), RolledWalls.of(mm(4), mm(7), mm(10))));
     refused(
-        "channel flange 17.00 mm leaves nothing flat beside walls and root fillets; it must exceed 17.04 mm",
+        "channel flange 17.00 mm leaves nothing flat beside walls and root fillets; it must exceed"
+            + " 17.04 mm",
         () -> taperedChannel(80, 17, 4));
     refused(
-        "channel flange 70.00 mm thins out to 5.200 mm at its toe, where a radius of 6.000 mm finds no room; it must stay above 5.539 mm there",
+        "channel flange 70.00 mm thins out to 5.200 mm at its toe, where a radius of 6.000 mm finds"
+            + " no room; it must stay above 5.539 mm there",
         () -> taperedChannel(80, 70, 6));
     refused(
         "flange slope 0.6000 is steeper than rolled channels are; it must not exceed 0.5",
         () -> new RolledWalls.Taper(0.6, 0, RolledWalls.Place.HALF_THE_WIDTH));
     refused(
-        "angle leg 15.00 mm leaves nothing flat beside wall 5.000 mm, root radius 7.000 mm and a toe of half that radius; it must exceed 15.50 mm",
+        "angle leg 15.00 mm leaves nothing flat beside wall 5.000 mm, root radius 7.000 mm and a"
+            + " toe of half that radius; it must exceed 15.50 mm",
         () -> angle(50, 15, 5, 7));
     refused(
-        "root radius 7.000 mm rounds the toes by more than the wall 3.000 mm; it must not exceed 6.000 mm",
+        "root radius 7.000 mm rounds the toes by more than the wall 3.000 mm; it must not exceed"
+            + " 6.000 mm",
         () -> angle(50, 50, 3, 7));
   }
 
@@ -278,5 +295,14 @@ class SectionTest {
 
   private static void refused(String message, Executable making) {
     assertEquals(message, assertThrows(ModelException.class, making).getMessage());
+  }
+
+  @Test
+  void the_torsion_modulus_is_a_torque_over_the_greatest_shear() {
+    assertEquals(
+        Math.PI * Math.pow(0.020, 3) / 16, Section.roundBar(mm(20)).torsionModulus(), 1e-12);
+    Section tube = Section.rectangularTube(mm(80), mm(40), mm(3));
+    double drilled = tube.drilled("left wall", mm(11)).torsionModulus();
+    assertEquals((71 - 11) / 71.0, drilled / tube.torsionModulus(), 0.01);
   }
 }
