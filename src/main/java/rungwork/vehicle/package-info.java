@@ -16,9 +16,10 @@
  * <p>Seen from the side the rails are level or have kick-ups:
  *
  * <pre>
- *   tail                                             head o------------o tip     R --> <-- wall
- *     o------------------------------------------------- /             ^ rise
- *                                                      foot            v
+ *                                               head o-----------o tip  &lt;-- R, the wall
+ *                                                   /            ^
+ *                                                  /             | rise
+ *   tail o----------------------------------------o foot         v
  * </pre>
  *
  * <p>The wall's force R passes the low rail at the height of the high one: R times the rise bends
@@ -28,7 +29,7 @@
  * the height of the rails.
  *
  * <p>A {@link rungwork.vehicle.Ladder} is two rails, crossmembers at stations, and mounts on rigid
- * arms; its features are named places that become nodes of a flat frame in plan. A {@link
+ * arms; its features are named places that become nodes of a frame in plan. A {@link
  * rungwork.vehicle.Vehicle} is masses, wheels and seats, each carried by features. An {@link
  * rungwork.vehicle.Event} is what the ground or a wall does.
  *
