@@ -27,7 +27,7 @@ final class Assembly {
     this.structure = structure;
     number = new int[structure.motions()];
     count = count(ofNode);
-    factor = new BandFactor(new BandMatrix(count, band()));
+    factor = new BandFactor(new BandMatrix(count, widest()));
   }
 
   private int count(int[] ofNode) {
@@ -44,7 +44,7 @@ final class Assembly {
     return next;
   }
 
-  private int band() {
+  private int widest() {
     return IntStream.range(0, structure.members().size()).map(this::reach).max().orElse(0);
   }
 
@@ -58,6 +58,25 @@ final class Assembly {
       }
     }
     return Math.max(0, last - first);
+  }
+
+  /** The equation of a motion, counted as in {@link Structure}; below zero where it has none. */
+  int number(int motion) {
+    return number[motion];
+  }
+
+  /** Half-bandwidth of the equations. */
+  int band() {
+    return factor.matrix().band();
+  }
+
+  /** Stiffness of the springs on the equations' motions. */
+  double[] springs() {
+    double[] all = new double[number.length];
+    for (int motion = 0; motion < all.length; motion++) {
+      all[motion] = structure.spring(motion);
+    }
+    return gathered(all);
   }
 
   /** How many equations there are. */

@@ -334,7 +334,17 @@ final class Member {
           : new StabilityFunctions.Bending(bendingY, 1 / shearingZ);
     }
 
-    private static Rigidity of(Beam beam) {
+    /** EA, GJ, EIz or EIy, counted from 0. */
+    double of(int which) {
+      return switch (which) {
+        case 0 -> stretching;
+        case 1 -> twisting;
+        case 2 -> bendingZ;
+        default -> bendingY;
+      };
+    }
+
+    static Rigidity of(Beam beam) {
       Properties section = beam.section().properties();
       Elasticity elasticity = beam.material().elasticity();
       double youngs = elasticity.youngsModulus();

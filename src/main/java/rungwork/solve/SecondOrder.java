@@ -1,7 +1,6 @@
 package rungwork.solve;
 
 import java.util.List;
-import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
 import rungwork.fault.SolveException;
 import rungwork.frame.Frame;
@@ -20,7 +19,7 @@ import rungwork.frame.LoadCase;
  * on which the normal force varies is better cut; a load keeps its direction. <b>Left out:</b>
  * shortening by bending, torsion by a normal force, flexural-torsional buckling, yielding.
  */
-public final class SecondOrder {
+final class SecondOrder implements Solver {
   /** Normal forces have settled when a turn changes them by less than this part [1]. */
   private static final double SETTLED = 1e-11;
 
@@ -35,42 +34,18 @@ public final class SecondOrder {
     this.first = first;
   }
 
-  /**
-   * Prepares a frame on its supports.
-   *
-   * @param frame the frame
-   * @return a solver of second order for it
-   * @throws ModelException when nothing holds the frame
-   * @throws SolveException when it is a mechanism in first order
-   */
-  public static SecondOrder of(Frame frame) {
+  /** Prepares a frame on its supports. */
+  static SecondOrder of(Frame frame) {
     return new SecondOrder(frame, Solver.of(frame));
   }
 
-  /**
-   * Prepares a frame that nothing holds, for loads that balance themselves. The far nodes that are
-   * held to remove its free motion take the moment that loads in balance make by moving with the
-   * frame.
-   *
-   * @param frame the frame; its supports are taken away
-   * @return a solver of second order for it
-   * @throws SolveException when it can move as a mechanism
-   */
-  public static SecondOrder unsupported(Frame frame) {
+  /** Prepares a frame that nothing holds. */
+  static SecondOrder unsupported(Frame frame) {
     Frame free = frame.on(List.of());
     return new SecondOrder(frame.on(new FreeMotion(free).holds()), Solver.unsupported(free));
   }
 
-  /**
-   * Solves one load case.
-   *
-   * @param loadCase the loads
-   * @return what the frame does in second order
-   * @throws ModelException when a beam under a normal force is of a kind that is not covered: with
-   *     a sliding end, a rigid arm, or its shear centre off its centroid
-   * @throws SolveException when the loads are beyond the critical ones, or more than 1e-9 of them
-   *     is out of balance
-   */
+  @Override
   public Response solve(LoadCase loadCase) {
     Response linear = first.solve(loadCase);
     Structure structure = new Structure(frame, frame.supports());
@@ -91,6 +66,11 @@ public final class SecondOrder {
     throw new SolveException(
         "load case %s: the normal forces do not settle in second order; %s"
             .formatted(loadCase.name(), critical(linear)));
+  }
+
+  @Override
+  public double condition() {
+    return first.condition();
   }
 
   private static Response turn(Structure loaded, List<Equations> actions, Response linear) {
@@ -133,7 +113,7 @@ public final class SecondOrder {
   }
 
   private static Response settled(Response response) {
-    if (!(response.residual() <= Solver.LARGEST_RESIDUAL)) {
+    if (!(response.residual() <= FirstOrder.LARGEST_RESIDUAL)) {
       throw new SolveException(
           "load case %s is out of balance by %s of its load in second order; it is too near its critical load"
               .formatted(response.loadCase().name(), Scale.NUMBER.show(response.residual(), 2)));

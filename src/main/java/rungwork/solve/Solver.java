@@ -1,57 +1,72 @@
 package rungwork.solve;
 
-import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import rungwork.fault.ModelException;
 import rungwork.fault.SolveException;
 import rungwork.frame.Frame;
 import rungwork.frame.LoadCase;
 
 /**
- * Solves a frame for any number of load cases with one factorisation: direct stiffness, first order
- * (small motions, equilibrium on the undeformed frame), linear elastic.
+ * Solves a frame for any number of load cases, linear elastic, in first or in second order. For the
+ * same frame with many stocks there is {@link Sweep}.
  */
-public final class Solver {
-  /** Out-of-balance over load above which a result is refused [1]. */
-  static final double LARGEST_RESIDUAL = 1e-9;
-
-  private final Structure structure;
-  private final List<Equations> actions;
-
-  private Solver(Structure structure) {
-    this.structure = structure;
-    actions = structure.actions().stream().map(action -> new Equations(structure, action)).toList();
-  }
-
+public sealed interface Solver permits FirstOrder, SecondOrder {
   /**
-   * Prepares a frame: assembles and factorises plane action and grillage action, or both coupled
-   * where the frame is not flat.
+   * Prepares a frame in first order: plane action and grillage action assembled and factorised once
+   * for all load cases.
    *
    * @param frame the frame on its supports
    * @return a solver for it
    * @throws ModelException when nothing holds the frame
    * @throws SolveException when it is a mechanism, naming a node and its motion
    */
-  public static Solver of(Frame frame) {
-    if (frame.supports().isEmpty()) {
-      throw new ModelException(
-          "nothing holds the frame: give it supports, or balance the loads by inertia");
-    }
-    return new Solver(new Structure(frame, frame.supports()));
+  static Solver of(Frame frame) {
+    return FirstOrder.of(frame);
   }
 
   /**
-   * Prepares a frame that nothing holds, for loads that balance themselves. Six motions of far
-   * nodes are held only to remove the free motion; whatever they would carry counts as residual.
+   * Prepares a frame that nothing holds in first order, for loads that balance themselves. Six
+   * motions of far nodes are held only to remove the free motion; whatever they would carry counts
+   * as residual.
    *
    * @param frame the frame; its supports are taken away
    * @return a solver for it
    * @throws SolveException when it can move as a mechanism, naming a node and its motion
    */
-  public static Solver unsupported(Frame frame) {
-    Frame free = frame.on(List.of());
-    return new Solver(new Structure(free, new FreeMotion(free).holds()));
+  static Solver unsupported(Frame frame) {
+    return FirstOrder.unsupported(frame);
+  }
+
+  /**
+   * Prepares a frame in second order: equilibrium where the loads have moved it. Each load case is
+   * solved for itself: two cases do not add up, and half a load does not cause half the moments.
+   *
+   * <p>Assumed: small turns of the chords; in each beam its mean normal force, so that a beam on
+   * which the normal force varies is better cut; a load keeps its direction. Left out: shortening
+   * by bending, torsion by a normal force, flexural-torsional buckling, yielding, and any bow or
+   * lean that no {@link rungwork.frame.Load.Misfit} states.
+   *
+   * @param frame the frame on its supports
+   * @return a solver for it; it refuses beams under a normal force that slide at an end, have a
+   *     rigid arm or their shear centre off their centroid, and loads beyond the critical ones
+   * @throws ModelException when nothing holds the frame
+   * @throws SolveException when it is a mechanism in first order
+   */
+  static Solver secondOrder(Frame frame) {
+    return SecondOrder.of(frame);
+  }
+
+  /**
+   * Prepares a frame that nothing holds in second order, for loads that balance themselves. The far
+   * nodes that are held to remove its free motion take the moment that loads in balance make by
+   * moving with the frame.
+   *
+   * @param frame the frame; its supports are taken away
+   * @return a solver for it, as for {@link #secondOrder}
+   * @throws SolveException when it can move as a mechanism
+   */
+  static Solver secondOrderUnsupported(Frame frame) {
+    return SecondOrder.unsupported(frame);
   }
 
   /**
@@ -62,45 +77,16 @@ public final class Solver {
    * @throws ModelException when a load is on a node or beam that the frame lacks
    * @throws SolveException when more than 1e-9 of the load is out of balance
    */
-  public Response solve(LoadCase loadCase) {
-    Loading loading = new Loading(structure, loadCase);
-    Solution solution = Solution.of(structure, actions, loading);
-    Response response = new Response(structure, Response.Theory.FIRST_ORDER, loadCase, solution);
-    if (!(response.residual() <= LARGEST_RESIDUAL)) {
-      throw new SolveException(refusal(response));
-    }
-    return response;
-  }
-
-  private String refusal(Response response) {
-    return String.format(
-        Locale.ROOT,
-        structure.isFree()
-            ? "load case %s does not balance itself: %.1e of its load is left over; at most %.0e is"
-                + " accepted: add the inertia that answers it"
-            : "load case %s is out of balance by %.1e of its load; at most %.0e is accepted: the"
-                + " frame is nearly a mechanism, or its stiffnesses differ too much; %s meets the"
-                + " least resistance",
-        response.loadCase().name(),
-        response.residual(),
-        LARGEST_RESIDUAL,
-        worst().softest());
-  }
-
-  private Equations worst() {
-    return actions.stream().max(Comparator.comparingDouble(Equations::condition)).orElseThrow();
-  }
+  Response solve(LoadCase loadCase);
 
   /**
    * How many times an error in the loads or stiffnesses can come back in the motions at worst: the
-   * condition of the equations, their unknowns scaled alike. Each factor of ten costs a digit of
-   * the sixteen that a double has, before refinement wins some back.
+   * condition of the equations of first order, their unknowns scaled alike. Each factor of ten
+   * costs a digit of the sixteen that a double has, before refinement wins some back.
    *
    * @return an estimate from below, seldom under a third of the true number [1]
    */
-  public double condition() {
-    return worst().condition();
-  }
+  double condition();
 
   /**
    * Solves several load cases.
@@ -108,7 +94,7 @@ public final class Solver {
    * @param loadCases the load cases
    * @return a response for each, in their order
    */
-  public List<Response> solve(List<LoadCase> loadCases) {
+  default List<Response> solve(List<LoadCase> loadCases) {
     return loadCases.stream().map(this::solve).toList();
   }
 }

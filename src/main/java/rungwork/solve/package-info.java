@@ -19,9 +19,9 @@
  * its ends are taken out of its stiffness one by one; warmth and misfit are deformations without
  * force; settled supports are motions that are known beforehand.
  *
- * <p><b>Second order.</b> {@link rungwork.solve.SecondOrder} asks for equilibrium where the loads
- * have moved the frame: stability functions and, along a beam, exact waves or hyperbolas, in the
- * plane and out of it, each beam under its mean normal force, found by turns until it settles.
+ * <p><b>Second order.</b> {@link rungwork.solve.Solver#secondOrder} asks for equilibrium where the
+ * loads have moved the frame: stability functions and, along a beam, exact waves or hyperbolas, in
+ * the plane and out of it, each beam under its mean normal force, found by turns until it settles.
  * {@link rungwork.solve.Buckling} finds the lowest critical load of each action by counting, so
  * that none is missed. A rigid arm, an end that slides across and a shear centre off the centroid
  * are refused there where a normal force acts. Left out: shortening by bending, torsional,
@@ -58,14 +58,14 @@
  * rungwork.solve.InternalForces}, {@link rungwork.solve.BeamForces}; {@link
  * rungwork.solve.InertiaBalance} with {@link rungwork.solve.AppliedWrench} and {@link
  * rungwork.solve.RigidAcceleration}, {@link rungwork.solve.Carriers}, {@link
- * rungwork.solve.SelfWeight}; {@link rungwork.solve.SecondOrder}, {@link rungwork.solve.Buckling}
- * with {@link rungwork.solve.CriticalLoad}; inside, {@code Action}, {@code Member} on {@code
- * BeamAxes} with {@code Joint} and {@code Condensation}, {@code Structure}, {@code Loading} with
- * {@code Span} and {@code Term}, {@code Equations} over {@code Assembly} and {@code BandFactor} and
- * {@code Mechanism}, {@code Solution} with {@code Motions}, {@code Deflection}; {@code
- * StabilityFunctions} and {@code Across} on {@code Stumpff}, {@code SecondOrderLimits}; {@code
- * CriticalCount} and {@code BuckledShape} on a {@code Cutting}; {@code MovingMasses} of {@code
- * BeamMass} and {@code ItemMass} under {@code Subspace}.
+ * rungwork.solve.SelfWeight}; {@link rungwork.solve.Buckling} with {@link
+ * rungwork.solve.CriticalLoad}; inside, {@code Action}, {@code Member} on {@code BeamAxes} with
+ * {@code Joint} and {@code Condensation}, {@code Structure}, {@code Loading} with {@code Span} and
+ * {@code Term}, {@code Equations} over {@code Assembly} and {@code BandFactor} and {@code
+ * Mechanism}, {@code Solution} with {@code Motions}, {@code Deflection}; {@code StabilityFunctions}
+ * and {@code Across} on {@code Stumpff}, {@code SecondOrderLimits}; {@code CriticalCount} and
+ * {@code BuckledShape} on a {@code Cutting}; {@code MovingMasses} of {@code BeamMass} and {@code
+ * ItemMass} under {@code Subspace}.
  *
  * <p>Sources: slope deflection and direct stiffness as in any text on matrix analysis of
  * structures; Timoshenko and Gere, Theory of Elastic Stability (1961, from memory); the count of

@@ -332,7 +332,7 @@ class BucklingTest {
   @Test
   void a_response_of_second_order_has_no_critical_load_left() {
     Response bent =
-        SecondOrder.of(column().support(Support.fixed("foot")).build())
+        Solver.secondOrder(column().support(Support.fixed("foot")).build())
             .solve(LoadCase.of("leaning", new Load.AtNode("top", Wrench.force(0, 0.1, -1))));
     assertEquals(
         "load case leaning was solved in second order, which has the buckling inside; ask for the"

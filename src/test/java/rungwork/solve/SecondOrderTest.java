@@ -43,7 +43,7 @@ class SecondOrderTest {
   private static Response simple(Plane plane, double force, Load load) {
     Frame frame =
         span(plane).support(PIN).support(Support.holding("B", Freedom.UY, Freedom.UZ)).build();
-    return SecondOrder.of(frame)
+    return Solver.secondOrder(frame)
         .solve(LoadCase.of("load", new Load.AtNode("B", Wrench.force(force, 0, 0)), load));
   }
 
@@ -74,7 +74,7 @@ class SecondOrderTest {
     for (Plane plane : new Plane[] {Plane.SIDE, Plane.PLAN}) {
       Frame frame = span(plane).support(Support.fixed("A")).build();
       Response r =
-          SecondOrder.of(frame)
+          Solver.secondOrder(frame)
               .solve(LoadCase.of("load", new Load.AtNode("B", Wrench.force(-p, 0, 1))));
       double tip = 8 * (Math.tan(u) - u) / (u * u * u);
       double moment = 2 * Math.tan(u) / u;
@@ -112,7 +112,7 @@ class SecondOrderTest {
             .build();
     double p = 0.5 * Math.PI * Math.PI / 4;
     Response r =
-        SecondOrder.of(frame)
+        Solver.secondOrder(frame)
             .solve(
                 LoadCase.of(
                     "bowed",
@@ -136,7 +136,7 @@ class SecondOrderTest {
             .support(Support.holding("B", Freedom.UY, Freedom.UZ))
             .build();
     Response r =
-        SecondOrder.of(frame)
+        Solver.secondOrder(frame)
             .solve(
                 LoadCase.of(
                     "load",
@@ -229,7 +229,7 @@ class SecondOrderTest {
     for (double factor : new double[] {0.1, 0.01, 0.001}) {
       LoadCase loads = new CompressedFrames(seed).loaded(frame, factor);
       Response linear = Solver.of(frame).solve(loads);
-      Response second = SecondOrder.of(frame).solve(loads);
+      Response second = Solver.secondOrder(frame).solve(loads);
       double relative = difference(linear, second, 1) / largest(linear);
       assertTrue(relative < 0.15 * last, "seed " + seed + ": " + relative + " after " + last);
       last = relative;
@@ -242,9 +242,9 @@ class SecondOrderTest {
     CompressedFrames random = new CompressedFrames(seed);
     Frame frame = random.frame();
     LoadCase loads = random.pushed(0.5);
-    Response whole = SecondOrder.of(frame).solve(loads);
+    Response whole = Solver.secondOrder(frame).solve(loads);
     Cutting cutting = new Cutting(frame, 3);
-    Response cut = SecondOrder.of(cutting.frame()).solve(loads);
+    Response cut = Solver.secondOrder(cutting.frame()).solve(loads);
     assertTrue(difference(whole, cut, 1) < 1e-7 * largest(whole), "seed " + seed);
     for (Beam beam : frame.beams()) {
       InternalForces one = whole.forces(beam.name()).at(0.5);
@@ -260,7 +260,7 @@ class SecondOrderTest {
   @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
   void moments_change_along_a_beam_by_its_shear_force_and_equilibrium_is_kept(long seed) {
     Frame frame = new CompressedFrames(seed).frame();
-    Response r = SecondOrder.of(frame).solve(new CompressedFrames(seed).loaded(frame, 0.5));
+    Response r = Solver.secondOrder(frame).solve(new CompressedFrames(seed).loaded(frame, 0.5));
     assertTrue(r.residual() < 1e-9);
     assertEquals(Response.Theory.SECOND_ORDER, r.theory());
     for (Beam beam : frame.beams()) {
@@ -304,7 +304,8 @@ class SecondOrderTest {
         "load case crash is beyond the critical load, where second order has no answer; the load"
             + " is 1.30 times the critical one, at which the frame buckles in the frame's plane,"
             + " node B moving along z most",
-        assertThrows(SolveException.class, () -> SecondOrder.of(frame).solve(crash)).getMessage());
+        assertThrows(SolveException.class, () -> Solver.secondOrder(frame).solve(crash))
+            .getMessage());
   }
 
   @Test
@@ -322,7 +323,8 @@ class SecondOrderTest {
         "load case crash is beyond the critical load, where second order has no answer; the load"
             + " is 1.62 times the critical one, at which the frame buckles out of the frame's"
             + " plane, node B moving along z most",
-        assertThrows(SolveException.class, () -> SecondOrder.of(frame).solve(crash)).getMessage());
+        assertThrows(SolveException.class, () -> Solver.secondOrder(frame).solve(crash))
+            .getMessage());
   }
 
   @Test
@@ -341,7 +343,7 @@ class SecondOrderTest {
     Frame rod = span(Plane.SIDE).build();
     double p = 0.5 * Math.PI * Math.PI / 4;
     Response r =
-        SecondOrder.unsupported(rod)
+        Solver.secondOrderUnsupported(rod)
             .solve(
                 LoadCase.of(
                     "pushed",
@@ -376,7 +378,7 @@ class SecondOrderTest {
     }
     Wrench push = Wrench.force(-2000 * c - 30 * s, 40, -2000 * s + 30 * c);
     LoadCase load = LoadCase.of("push", new Load.AtNode("n2", push));
-    return SecondOrder.of(frame.support(Support.fixed("n0")).build())
+    return Solver.secondOrder(frame.support(Support.fixed("n0")).build())
         .solve(load)
         .displacement("n2");
   }

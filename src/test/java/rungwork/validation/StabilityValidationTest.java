@@ -26,7 +26,6 @@ import rungwork.section.Section;
 import rungwork.solve.Buckling;
 import rungwork.solve.CriticalLoad;
 import rungwork.solve.Response;
-import rungwork.solve.SecondOrder;
 import rungwork.solve.Solver;
 import rungwork.solve.Stocks;
 
@@ -59,7 +58,7 @@ class StabilityValidationTest {
                 Support.holding("A", Freedom.UX, Freedom.UY, Freedom.UZ, Freedom.RX, Freedom.RY))
             .support(Support.holding("B", Freedom.UY, Freedom.UZ, Freedom.RY))
             .build();
-    return SecondOrder.of(frame)
+    return Solver.secondOrder(frame)
         .solve(
             LoadCase.of(
                 "case 1",
@@ -84,7 +83,8 @@ class StabilityValidationTest {
                   "benchmark case 1, W14×48, 28 ft, 0.2 kip/ft, P = " + p[i] + " kip")
               .allowing(
                   0.004,
-                  "the printed figures are recalled and their shear area is not stated; the commentary asks 3 % on moments, 5 % on deflections (from memory)");
+                  "the printed figures are recalled and their shear area is not stated; the"
+                      + " commentary asks 3 % on moments, 5 % on deflections (from memory)");
       source
           .value("M, with shear strain", "kip·in", moment[i], all.forces("beam").at(0.5).mz())
           .value("δ, with shear strain", "in", sag[i], -all.deflection("beam", 0.5).uy())
@@ -95,7 +95,7 @@ class StabilityValidationTest {
 
   private static Response cantilever(Beam.Bending bending, double kips) {
     Frame frame = beam(bending).support(Support.fixed("A")).build();
-    return SecondOrder.of(
+    return Solver.secondOrder(
             frame.on(List.of(Support.fixed("A"), Support.holding("B", Freedom.UZ, Freedom.RY))))
         .solve(LoadCase.of("case 2", new Load.AtNode("B", Wrench.force(-kips, 1, 0))));
   }
@@ -116,7 +116,8 @@ class StabilityValidationTest {
               "benchmark case 2, W14×48, 28 ft, 1 kip at the tip, P = " + p[i] + " kip")
           .allowing(
               0.004,
-              "the printed figures are recalled and their shear area is not stated; the commentary asks 3 % on moments, 5 % on deflections (from memory)")
+              "the printed figures are recalled and their shear area is not stated; the commentary"
+                  + " asks 3 % on moments, 5 % on deflections (from memory)")
           .value("M, with shear strain", "kip·in", moment[i], rootMoment(all))
           .value("δ, with shear strain", "in", sag[i], all.displacement("B").uy())
           .value("M, bending", "kip·in", bendingMoment[i], rootMoment(bending))
@@ -142,7 +143,7 @@ class StabilityValidationTest {
               .support(Support.fixed("A"))
               .build();
       Response r =
-          SecondOrder.of(frame)
+          Solver.secondOrder(frame)
               .solve(LoadCase.of("load", new Load.AtNode("B", Wrench.force(-p, 0, 1))));
       Published.identity(
               "M = FL·tan u/u, δ = FL³/EI·(tan u − u)/u³ (Timoshenko and Gere, Theory of Elastic"
@@ -297,7 +298,7 @@ class StabilityValidationTest {
                 Support.holding("B", Freedom.UY, Freedom.UZ, Freedom.RX, Freedom.RY, Freedom.RZ))
             .build();
     Response r =
-        SecondOrder.of(frame)
+        Solver.secondOrder(frame)
             .solve(
                 LoadCase.of(
                     "turned",

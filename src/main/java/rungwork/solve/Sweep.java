@@ -1,0 +1,231 @@
+package rungwork.solve;
+
+import java.util.List;
+import java.util.function.Predicate;
+import rungwork.fault.ModelException;
+import rungwork.fault.SolveException;
+import rungwork.frame.Beam;
+import rungwork.frame.Frame;
+import rungwork.frame.Load;
+import rungwork.frame.LoadCase;
+import rungwork.frame.Stock;
+
+/**
+ * One frame under some load cases, solved again and again with other stocks: first order, both
+ * actions, the forces at both ends of every beam. What the graph decides (numbering, band, where
+ * each stiffness goes) is worked out once; a solve only fills numbers in and allocates nothing.
+ * Immutable; each thread takes a {@link Workspace} of its own.
+ *
+ * <p>The same numbers as {@link Solver}'s up to rounding, and as strict: a frame that is a
+ * mechanism, or leaves more than 1e-9 of a load out of balance, is refused.
+ *
+ * <p><b>Not covered</b>, and refused: beams with springs at their ends or with shear strain, whose
+ * stiffness is not in proportion to one rigidity each; warmth, misfit and settlement; a stock whose
+ * shear centre lies elsewhere than that of the beam's first stock. Loads do not follow the stocks:
+ * a beam's own weight is that of the load case.
+ */
+public final class Sweep {
+  /** Shear centres this close are at one place: rounding [m]. */
+  private static final double SAME_PLACE = 1e-9;
+
+  private final SweepPlan plan;
+
+  private Sweep(SweepPlan plan) {
+    this.plan = plan;
+  }
+
+  /**
+   * Plans a frame on its supports.
+   *
+   * @param frame the frame with its first stocks
+   * @param loadCases the load cases, at least one
+   * @return the plan
+   * @throws ModelException when nothing holds the frame, there is no load case, or a beam or load
+   *     is of a kind that is not covered
+   * @throws SolveException when the frame is a mechanism
+   */
+  public static Sweep of(Frame frame, List<LoadCase> loadCases) {
+    Solver once = Solver.of(frame);
+    return planned(new Structure(frame, frame.supports()), once, loadCases);
+  }
+
+  /**
+   * Plans a frame that nothing holds, for loads that balance themselves.
+   *
+   * @param frame the frame with its first stocks; its supports are taken away
+   * @param loadCases the load cases, at least one
+   * @return the plan
+   */
+  public static Sweep unsupported(Frame frame, List<LoadCase> loadCases) {
+    Solver once = Solver.unsupported(frame);
+    Frame free = frame.on(List.of());
+    return planned(new Structure(free, new FreeMotion(free).holds()), once, loadCases);
+  }
+
+  private static Sweep planned(Structure structure, Solver once, List<LoadCase> loadCases) {
+    if (loadCases.isEmpty()) {
+      throw new ModelException("there is no load case to sweep the frame under");
+    }
+    refuse(
+        structure,
+        beam -> !beam.atStart().springs().isEmpty() || !beam.atEnd().springs().isEmpty(),
+        "has springs at its ends");
+    refuse(structure, beam -> beam.bending() == Beam.Bending.WITH_SHEAR_STRAIN, "has shear strain");
+    loadCases.forEach(Sweep::refuseStrains);
+    once.solve(loadCases);
+    return new Sweep(new SweepPlan(structure, List.copyOf(loadCases)));
+  }
+
+  private static void refuse(Structure structure, Predicate<Beam> bad, String what) {
+    structure.frame().beams().stream()
+        .filter(bad)
+        .findFirst()
+        .ifPresent(
+            beam -> {
+              throw new ModelException(
+                  "beam %s %s, which a sweep does not cover; solve it frame by frame"
+                      .formatted(beam.name(), what));
+            });
+  }
+
+  private static void refuseStrains(LoadCase loadCase) {
+    if (loadCase.loads().stream().anyMatch(Sweep::strains)) {
+      throw new ModelException(
+          "load case %s has warmth, misfit or settlement, which a sweep does not cover; solve it frame by frame"
+              .formatted(loadCase.name()));
+    }
+  }
+
+  private static boolean strains(Load load) {
+    return load instanceof Load.Warmth
+        || load instanceof Load.Misfit
+        || load instanceof Load.Settlement;
+  }
+
+  /**
+   * A place to solve in, for one thread, with the frame's first stocks.
+   *
+   * @return the workspace
+   */
+  public Workspace workspace() {
+    return new Workspace();
+  }
+
+  /**
+   * How many beams there are.
+   *
+   * @return the count; beams are numbered in the frame's order
+   */
+  public int beams() {
+    return plan.structure.members().size();
+  }
+
+  /**
+   * How many load cases there are.
+   *
+   * @return the count
+   */
+  public int cases() {
+    return plan.sizes.length;
+  }
+
+  /** One frame at a time. Not for two threads at once. */
+  public final class Workspace {
+    private final double[] rigidities = new double[4 * beams()];
+    private final SweepSolve[] parts;
+    private final double[] deformationForces;
+    private final double[] shearCentres = new double[beams()];
+
+    private Workspace() {
+      int width = plan.blocks() * SweepPlan.CASES;
+      deformationForces = new double[Member.DEFORMATIONS * beams() * width];
+      parts =
+          plan.parts.stream().map(part -> new SweepSolve(plan, part)).toArray(SweepSolve[]::new);
+      for (int beam = 0; beam < beams(); beam++) {
+        Member member = plan.structure.members().get(beam);
+        shearCentres[beam] = member.offset();
+        set(beam, member.rigidity());
+      }
+    }
+
+    private void set(int beam, Member.Rigidity rigidity) {
+      for (int which = 0; which < 4; which++) {
+        rigidities[4 * beam + which] = rigidity.of(which);
+      }
+    }
+
+    /**
+     * Gives a beam another stock.
+     *
+     * @param beam its number in the frame's order
+     * @param stock section and material
+     * @throws ModelException when its shear centre lies elsewhere than the first stock's
+     */
+    public void stock(int beam, Stock stock) {
+      double centre = stock.section().properties().shearCentreY();
+      if (Math.abs(centre - shearCentres[beam]) > SAME_PLACE) {
+        throw new ModelException(
+            "stock %s has its shear centre elsewhere than what beam %s was planned with; plan a sweep of its own for it"
+                .formatted(
+                    stock.section().name(), plan.structure.members().get(beam).beam().name()));
+      }
+      double e = stock.material().elasticity().youngsModulus();
+      rigidities[4 * beam] = e * stock.section().properties().area();
+      rigidities[4 * beam + 1] =
+          stock.material().elasticity().shearModulus()
+              * stock.section().properties().twistConstant();
+      rigidities[4 * beam + 2] = e * stock.section().properties().iz();
+      rigidities[4 * beam + 3] = e * stock.section().properties().iy();
+    }
+
+    /**
+     * Solves all load cases with the stocks as they are now.
+     *
+     * @throws SolveException when the frame is a mechanism, or more than 1e-9 of a load is out of
+     *     balance
+     */
+    public void solve() {
+      for (SweepSolve part : parts) {
+        part.solve(rigidities, deformationForces);
+      }
+    }
+
+    /**
+     * What the nodes do to the ends of a beam in the last solve: Fx, Fy, Fz, Mx, My, Mz at its
+     * start, then at its end, in its own axes; force and torque about the line of shear centres.
+     *
+     * @param beam its number in the frame's order
+     * @param loadCase the load case's number
+     * @param into 12 numbers, replaced [N], [N·m]
+     */
+    public void endForces(int beam, int loadCase, double[] into) {
+      int width = plan.blocks() * SweepPlan.CASES;
+      double[] free = plan.free[beam];
+      for (int i = 0; i < Member.MOTIONS; i++) {
+        into[i] = free[i * width + loadCase];
+      }
+      double length = plan.structure.members().get(beam).length();
+      int at = Member.DEFORMATIONS * beam * width + loadCase;
+      double n = deformationForces[at];
+      double t = deformationForces[at + width];
+      double z1 = deformationForces[at + 2 * width];
+      double z2 = deformationForces[at + 3 * width];
+      double y1 = deformationForces[at + 4 * width];
+      double y2 = deformationForces[at + 5 * width];
+      double across = (z1 + z2) / length;
+      double upright = (y1 + y2) / length;
+      into[0] -= n;
+      into[1] += across;
+      into[2] -= upright;
+      into[3] -= t;
+      into[4] += y1;
+      into[5] += z1;
+      into[6] += n;
+      into[7] -= across;
+      into[8] += upright;
+      into[9] += t;
+      into[10] += y2;
+      into[11] += z2;
+    }
+  }
+}

@@ -1,0 +1,299 @@
+package rungwork.solve;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import rungwork.frame.LoadCase;
+
+/**
+ * All that stays the same while a frame's stocks change: which equation a motion has, where each
+ * beam's stiffness goes, and the load cases as numbers. Everything a beam does is linear in its
+ * four rigidities EA, GJ, EIz and EIy, so it is kept for rigidities of 1.
+ */
+final class SweepPlan {
+  /** Load cases that are solved side by side. */
+  static final int CASES = BandFactor.CASES;
+
+  /** A factor below this part of the largest of its row is rounding [1]. */
+  private static final double NOTHING = 1e-14;
+
+  /** Which of the rigidities resists each of the six deformations. */
+  private static final int[] RIGIDITY = {0, 1, 2, 2, 3, 3};
+
+  final Structure structure;
+  final List<Part> parts = new ArrayList<>();
+  final double[] sizes;
+  final double[][] held;
+  final double[][] free;
+
+  private final List<LoadCase> cases;
+  private final List<Loading> loadings;
+
+  SweepPlan(Structure structure, List<LoadCase> cases) {
+    this.structure = structure;
+    this.cases = cases;
+    loadings = cases.stream().map(one -> new Loading(structure, one)).toList();
+    sizes = loadings.stream().mapToDouble(Loading::size).toArray();
+    int members = structure.members().size();
+    held = new double[members][];
+    free = new double[members][];
+    for (int member = 0; member < members; member++) {
+      held[member] = clamped(member);
+      free[member] = endsByLoads(member);
+    }
+    for (Action action : structure.actions()) {
+      parts.add(new Part(action));
+    }
+  }
+
+  int blocks() {
+    return (cases.size() + CASES - 1) / CASES;
+  }
+
+  LoadCase loadCase(int index) {
+    return cases.get(index);
+  }
+
+  /** Forces of the six deformations by the loads alone, a value for each case [6 · cases]. */
+  private double[] clamped(int member) {
+    double[] all = new double[Member.DEFORMATIONS * blocks() * CASES];
+    for (int c = 0; c < loadings.size(); c++) {
+      double[] forces = loadings.get(c).held(member);
+      for (int i = 0; i < forces.length; i++) {
+        all[i * blocks() * CASES + c] = forces[i];
+      }
+    }
+    return all;
+  }
+
+  /** What the loads between a member's ends do to them, no deformation forced [12 · cases]. */
+  private double[] endsByLoads(int index) {
+    Member member = structure.members().get(index);
+    double[] none = new double[Member.DEFORMATIONS];
+    double[] all = new double[Member.MOTIONS * blocks() * CASES];
+    for (int c = 0; c < loadings.size(); c++) {
+      double[] ends = member.endForces(none, loadings.get(c).free(index));
+      for (int i = 0; i < ends.length; i++) {
+        all[i * blocks() * CASES + c] = ends[i];
+      }
+    }
+    return all;
+  }
+
+  /** What the nodes feel of the loads in one case, those between members' ends included. */
+  private double[] nodal(int c) {
+    double[] forces = loadings.get(c).nodal().clone();
+    for (int index = 0; index < structure.members().size(); index++) {
+      Member member = structure.members().get(index);
+      double[] ends = member.endForces(loadings.get(c).held(index), loadings.get(c).free(index));
+      double[] taken = member.axes().toNodes(ends);
+      int[] places = structure.places(index);
+      for (int i = 0; i < taken.length; i++) {
+        forces[places[i]] -= taken[i];
+      }
+    }
+    return forces;
+  }
+
+  /** One action: its equations, and its beams' stiffness entry by entry. */
+  final class Part {
+    final int size;
+    final int band;
+    final double[] loads;
+    final double[] springs;
+
+    /** Makes an equation's rest a force: 1, or 1 over the frame's size for a moment [1], [1/m]. */
+    final double[] scale;
+
+    /** Entries of the band matrix: place, rigidity (4 · member + which) and factor. */
+    final int[] entryPlace;
+
+    final int[] entryRigidity;
+    final double[] entryFactor;
+
+    /**
+     * Forces of deformations by motions, row by row: a row is a member's deformation; the motions
+     * of row r stand from rowStart[r] to rowStart[r + 1].
+     */
+    final int[] rowStart;
+
+    final int[] rowOf;
+    final int[] rowRigidity;
+    final int[] rowEquation;
+    final double[] rowFactor;
+
+    /** Deformations by the same motions, for equilibrium. */
+    final double[] rowTurn;
+
+    private Part(Action action) {
+      Assembly assembly = new Assembly(structure, action.motions());
+      size = assembly.size();
+      band = assembly.band();
+      springs = assembly.springs();
+      double[] scales = new double[structure.motions()];
+      Arrays.setAll(scales, motion -> motion % 6 < 3 ? 1 : 1 / structure.size());
+      scale = assembly.gathered(scales);
+      loads = new double[size * blocks() * CASES];
+      for (int c = 0; c < cases.size(); c++) {
+        double[] values = assembly.gathered(nodal(c));
+        for (int i = 0; i < size; i++) {
+          loads[(c / CASES * size + i) * CASES + c % CASES] = values[i];
+        }
+      }
+      Entries entries = new Entries(assembly, action);
+      entryPlace = entries.place();
+      entryRigidity = entries.rigidity();
+      entryFactor = entries.factor();
+      Rows rows = new Rows(assembly, action);
+      rowStart = rows.start();
+      rowOf = rows.of();
+      rowRigidity = rows.rigidity();
+      rowEquation = rows.equation();
+      rowFactor = rows.factor();
+      rowTurn = rows.turn();
+    }
+  }
+
+  /** Of the six deformations, those that an action causes. */
+  private static boolean causes(Action action, int deformation) {
+    return switch (action) {
+      case FRAME -> RIGIDITY[deformation] == 0 || RIGIDITY[deformation] == 2;
+      case GRILLAGE -> RIGIDITY[deformation] == 1 || RIGIDITY[deformation] == 3;
+      case COUPLED -> true;
+    };
+  }
+
+  /** Condensed stiffness for rigidities of 1, 6 × 6. */
+  private double[][] unitStiffness(int member) {
+    Member whole = structure.members().get(member);
+    double[][] k = whole.condensation().stiffness();
+    double[][] unit = new double[k.length][k.length];
+    for (int i = 0; i < k.length; i++) {
+      for (int j = 0; j < k.length; j++) {
+        unit[i][j] = k[i][j] / whole.rigidity().of(RIGIDITY[i]);
+      }
+    }
+    return unit;
+  }
+
+  /** The entries that beams add to a band matrix. */
+  private final class Entries {
+    private final List<double[]> found = new ArrayList<>();
+
+    Entries(Assembly assembly, Action action) {
+      for (int member = 0; member < structure.members().size(); member++) {
+        for (int which = 0; which < 4; which++) {
+          add(assembly, action, member, which);
+        }
+      }
+    }
+
+    private void add(Assembly assembly, Action action, int member, int which) {
+      double[][] b = structure.members().get(member).deformationsByMotions();
+      double[][] k = unitStiffness(member);
+      int[] places = structure.places(member);
+      double[][] sum = new double[places.length][places.length];
+      for (int m = 0; m < b.length; m++) {
+        for (int n = 0; n < b.length; n++) {
+          if (RIGIDITY[m] == which && RIGIDITY[n] == which && causes(action, m)) {
+            addProduct(sum, k[m][n], b[m], b[n]);
+          }
+        }
+      }
+      double largest =
+          Arrays.stream(sum).flatMapToDouble(Arrays::stream).map(Math::abs).max().orElse(0);
+      for (int i = 0; i < places.length; i++) {
+        for (int j = 0; j < places.length; j++) {
+          int row = assembly.number(places[i]);
+          int column = assembly.number(places[j]);
+          if (column >= 0 && row >= column && Math.abs(sum[i][j]) > NOTHING * largest) {
+            int place = column * (assembly.band() + 1) + row - column;
+            found.add(new double[] {place, 4 * member + which, sum[i][j]});
+          }
+        }
+      }
+    }
+
+    private static void addProduct(double[][] sum, double k, double[] left, double[] right) {
+      for (int i = 0; i < left.length; i++) {
+        for (int j = 0; j < right.length; j++) {
+          sum[i][j] += k * left[i] * right[j];
+        }
+      }
+    }
+
+    int[] place() {
+      return found.stream().mapToInt(entry -> (int) entry[0]).toArray();
+    }
+
+    int[] rigidity() {
+      return found.stream().mapToInt(entry -> (int) entry[1]).toArray();
+    }
+
+    double[] factor() {
+      return found.stream().mapToDouble(entry -> entry[2]).toArray();
+    }
+  }
+
+  /** The forces of beams' deformations by the equations' motions. */
+  private final class Rows {
+    private final List<Integer> starts = new ArrayList<>(List.of(0));
+    private final List<Integer> deformations = new ArrayList<>();
+    private final List<double[]> found = new ArrayList<>();
+
+    Rows(Assembly assembly, Action action) {
+      for (int member = 0; member < structure.members().size(); member++) {
+        for (int m = 0; m < Member.DEFORMATIONS; m++) {
+          if (causes(action, m)) {
+            add(assembly, member, m);
+          }
+        }
+      }
+    }
+
+    private void add(Assembly assembly, int member, int deformation) {
+      double[][] b = structure.members().get(member).deformationsByMotions();
+      double[] k = unitStiffness(member)[deformation];
+      int[] places = structure.places(member);
+      for (int j = 0; j < places.length; j++) {
+        double factor = 0;
+        for (int n = 0; n < b.length; n++) {
+          factor += RIGIDITY[n] == RIGIDITY[deformation] ? k[n] * b[n][j] : 0;
+        }
+        int equation = assembly.number(places[j]);
+        double turn = b[deformation][j];
+        if (equation >= 0 && (factor != 0 || turn != 0)) {
+          found.add(new double[] {equation, factor, turn});
+        }
+      }
+      starts.add(found.size());
+      deformations.add(Member.DEFORMATIONS * member + deformation);
+    }
+
+    int[] start() {
+      return starts.stream().mapToInt(Integer::intValue).toArray();
+    }
+
+    int[] of() {
+      return deformations.stream().mapToInt(Integer::intValue).toArray();
+    }
+
+    int[] rigidity() {
+      return deformations.stream()
+          .mapToInt(d -> 4 * (d / Member.DEFORMATIONS) + RIGIDITY[d % Member.DEFORMATIONS])
+          .toArray();
+    }
+
+    int[] equation() {
+      return found.stream().mapToInt(entry -> (int) entry[0]).toArray();
+    }
+
+    double[] factor() {
+      return found.stream().mapToDouble(entry -> entry[1]).toArray();
+    }
+
+    double[] turn() {
+      return found.stream().mapToDouble(entry -> entry[2]).toArray();
+    }
+  }
+}
