@@ -328,6 +328,57 @@ public final class Collapse {
   }
 
   /**
+   * A point of a falling branch.
+   *
+   * @param turn of the kick-up's leg [rad]
+   * @param crush of the rail [m]
+   * @param force in the one rail [N]
+   * @param energy that its hinges have taken [J]
+   */
+  public record Fallen(double turn, double crush, double force, double energy) {}
+
+  /**
+   * How the force in one rail falls while its kick-up folds over.
+   *
+   * @param kickUp the kick-up
+   * @param section the rail's
+   * @param low low strength, head free to turn, walls folding
+   * @param high high strength, head held, walls not folding
+   * @param tested whether tests cover the folding of its walls; nothing where it is no rectangular
+   *     tube and their folding is not checked
+   */
+  public record KickUpFall(
+      Ladder.KickUp kickUp,
+      String section,
+      List<Fallen> low,
+      List<Fallen> high,
+      Optional<Boolean> tested) {
+    /** Copies its branches. */
+    public KickUpFall {
+      low = List.copyOf(low);
+      high = List.copyOf(high);
+    }
+
+    /**
+     * The force in one rail at which its kick-up begins to fold over.
+     *
+     * @return [N]
+     */
+    public Range beginning() {
+      return new Range(Kind.FORCE, low.get(0).force, high.get(0).force);
+    }
+  }
+
+  /**
+   * What large motions do to the force where the rails have kick-ups.
+   *
+   * @return a falling branch for each kick-up, of one rail alone
+   */
+  public List<KickUpFall> kickUps() {
+    return new KickUps(ladder, assumed.strainRate).all();
+  }
+
+  /**
    * The vehicle with its frame's own masses.
    *
    * @return the complete vehicle

@@ -53,7 +53,9 @@ final class CollapseWords {
   static List<String> leftOut(double hardening) {
     List<String> lines = new ArrayList<>();
     lines.add("Buckling of rails as columns: the frame may give way before.");
-    lines.add("Folding of thin walls in a hinge, which makes its moment fall.");
+    lines.add(
+        "Folding of thin walls in a hinge, which makes its moment fall; kick-ups have an estimate"
+            + " of their own.");
     lines.add(
         "Large motions (P–Δ): small ones are assumed, so the level end of the curve is an upper"
             + " estimate where the frame stands far out of line.");

@@ -42,12 +42,14 @@
  * over crush; inside, {@code CollapseRuns} pushes it in all ways, {@code CollapseCourse} and {@code
  * HingeNames} put it into words, {@code FrameStrength} says what beams carry. Read backwards it is
  * {@link rungwork.impact.SeenDamage}: from what is bent to the load that bent it, by {@code
- * DamageReading} and {@code PermanentSet}.
+ * DamageReading} and {@code PermanentSet}. What large motions add where rails have kick-ups: {@code
+ * KickUps} with {@code CrankedRail} and {@code FoldingHinge}.
  *
  * <p>Sources: Newton for scenes; Varat and Husher, ESV-18 paper 501 (2003) for pulse shapes; SAE
  * J211-1 and ISO 6487 for the channel filter; Wierzbicki and Abramowicz 1983, Abramowicz and Jones
- * 1984, Alexander 1960, Guillow, Lu and Grzebieta 2001 for folding tubes; Cowper and Symonds for
- * the strain rate; Hairer, Nørsett and Wanner for the integration.
+ * 1984, Alexander 1960, Guillow, Lu and Grzebieta 2001 for folding tubes; Kecman 1983, recalled,
+ * for tubes that fold in bending; Cowper and Symonds for the strain rate; Hairer, Nørsett and
+ * Wanner for the integration.
  *
  * <p>Left out, and said with the results: yaw and pitch once something has yielded, ride up and
  * under; rubber's damping; a person's head, neck and legs; what people do to the vehicle; the first

@@ -12,6 +12,7 @@ import rungwork.material.Source;
 import rungwork.section.Section;
 import rungwork.vehicle.Axle;
 import rungwork.vehicle.Ladder;
+import rungwork.vehicle.LadderBuilder;
 import rungwork.vehicle.Side;
 import rungwork.vehicle.Vehicle;
 
@@ -30,14 +31,22 @@ public final class Runabout {
 
   /** A ladder of one tube, its material any. */
   public static Ladder ladder(Material material) {
+    return parts(material).build();
+  }
+
+  /** The same with rails that rise by 100 mm behind the front crossmember. */
+  public static Ladder cranked(Material material) {
+    return parts(material).kickUp("front", mm(-400), mm(-200), mm(100)).build();
+  }
+
+  private static LadderBuilder parts(Material material) {
     Stock tube = new Stock(Section.squareTube(mm(50), mm(3)), material);
     return Ladder.named("ladder")
         .level(mm(400))
         .rails(mm(400), mm(-2200), mm(700), tube)
         .crossmember("front", mm(100), tube)
         .crossmember("middle", mm(-900), tube)
-        .crossmember("rear", mm(-2100), tube)
-        .build();
+        .crossmember("rear", mm(-2100), tube);
   }
 
   /** 500 kg on the crossmembers' ends and middles. */

@@ -43,6 +43,8 @@ class ImpactPagesTest {
   private static final Crash CRASH = crash();
   private static final Collapse LEFT =
       Collapse.of(Runabout.vehicle(), Runabout.ladder(Runabout.steel(235)), Event.Hit.LEFT_TIP);
+  private static final Collapse CRANKED =
+      Collapse.of(Runabout.vehicle(), Runabout.cranked(Runabout.steel(235)), Event.Hit.FULL_WIDTH);
   private static final SeenDamage.Explanations DAMAGE =
       SeenDamage.named("corner")
           .diagonals("front", "rear", mm(-12), mm(3))
@@ -96,6 +98,7 @@ class ImpactPagesTest {
         CHOICE,
         ORDER,
         LEFT,
+        CRANKED,
         DAMAGE,
         FasterHits.of(CHOICE, List.of(kmh(30), kmh(50))));
   }
