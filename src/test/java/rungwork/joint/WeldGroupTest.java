@@ -21,6 +21,7 @@ import rungwork.frame.Wrench;
 import rungwork.joint.WeldGroup.Parent;
 import rungwork.joint.WeldGroup.Run;
 import rungwork.joint.WeldGroup.Seam;
+import rungwork.material.Material;
 import rungwork.quantity.Units;
 
 class WeldGroupTest {
@@ -193,6 +194,19 @@ class WeldGroupTest {
         named(checks, "weld throat").verdict().reason(Units.METRIC));
     assertEquals(
         115e6 * 0.005 / Math.sqrt(3), capacity(checks, "base metal beside the weld"), 1e-3);
+  }
+
+  @Test
+  void beside_a_weld_cold_drawn_tube_counts_as_hot_rolled() {
+    WeldGroup drawn =
+        new WeldGroup(
+            "tab weld",
+            SIDES,
+            Seam.fillet(mm(3), MPa(490)),
+            Parent.of(Material.rated("DOM 1020"), mm(3)));
+    List<Check> checks = drawn.checks(Parts.load(Wrench.force(0, 0, 1000), ORIGIN));
+    assertEquals(
+        221e6 * 0.003 / Math.sqrt(3), capacity(checks, "base metal beside the weld"), 1e-3);
   }
 
   @Test

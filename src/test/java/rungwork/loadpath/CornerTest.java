@@ -181,6 +181,50 @@ class CornerTest {
     assertEquals(sum, parts, 1e-7 * (1 + Math.abs(sum)), "seed " + seed);
   }
 
+  /** Forces are mirrored by turning over y; moments by turning over x and z. */
+  @ParameterizedTest
+  @ValueSource(longs = {41, 42, 43})
+  void the_right_corner_is_the_left_one_in_a_mirror(long seed) {
+    Wrench tyre = anyWrench(new Random(seed));
+    Wrench mirrored =
+        new Wrench(tyre.fx(), -tyre.fy(), tyre.fz(), -tyre.mx(), tyre.my(), -tyre.mz());
+    CornerForces left = corner(1).under("any", tyre);
+    CornerForces right = corner(-1).under("any", mirrored);
+    assertEquals(left.along("tie rod"), right.along("tie rod"), 1e-6, "seed " + seed);
+    for (String mount : List.of("fore", "aft", "rack", "spring top")) {
+      Wrench one = left.on(mount).get(0).wrench();
+      Wrench other = right.on(mount).get(0).wrench();
+      assertSame(
+          new Wrench(one.fx(), -one.fy(), one.fz(), 0, 0, 0), other, mount + ", seed " + seed);
+    }
+  }
+
+  /** Two arms on either side of the vehicle: 1 the left one, -1 the right one. */
+  private static Corner corner(int side) {
+    String rail = side > 0 ? "left rail" : "right rail";
+    List<Mount> mounts = new ArrayList<>();
+    double[][] at = {{150, 400, 170}, {-150, 400, 170}, {100, 400, 370}, {-100, 400, 370}};
+    List<String> names = List.of("fore", "aft", "upper fore", "upper aft");
+    for (int i = 0; i < at.length; i++) {
+      mounts.add(new Mount(names.get(i), rail, Corners.at(at[i][0], side * at[i][1], at[i][2])));
+    }
+    return new Corner(
+        "front",
+        Hub.brakedInWheel(Corners.at(0, side * 620, 270), Corners.at(0, side * 620, 0)),
+        List.of(
+            new Arm("lower arm", mounts.get(0), mounts.get(1), Corners.at(0, side * 600, 170)),
+            new Arm("upper arm", mounts.get(2), mounts.get(3), Corners.at(0, side * 590, 370)),
+            Bar.toUpright(
+                "tie rod",
+                new Mount("rack", rail, Corners.at(-120, side * 400, 270)),
+                Corners.at(-120, side * 580, 250)),
+            new Bar(
+                "spring",
+                new Mount("spring top", rail, Corners.at(0, side * 500, 520)),
+                Corners.at(0, side * 520, 170),
+                "lower arm")));
+  }
+
   @Test
   void a_wheel_that_can_steer_is_refused() {
     assertEquals(
