@@ -1,6 +1,11 @@
 package rungwork.validation;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import rungwork.frame.Beam;
 import rungwork.frame.Frame;
@@ -75,6 +80,23 @@ class CollapseValidationTest {
             "Hicks (ed.), Handbook of Civil Engineering Calculations, 2nd ed., p. 1.126",
             "pinned portal, ultimate loads 74 and 22.2 kip")
         .value("plastic moment", "kip·ft", "318.2", 1 / portal.collapseFactor());
+    assertEquals(Set.of("C", "D"), hinges(portal), "as the source prints them");
+  }
+
+  /** The nodes at which a frame yields when it collapses. */
+  private static Set<String> hinges(Pushover pushover) {
+    List<Pushover.Stage> stages = pushover.stages();
+    return stages.get(stages.size() - 1).hinges().stream()
+        .map(Pushover.Place::node)
+        .collect(Collectors.toSet());
+  }
+
+  /** The nodes in the order in which hinges open there. */
+  private static List<String> order(Pushover pushover) {
+    return pushover.stages().stream()
+        .flatMap(stage -> stage.opened().stream())
+        .map(Pushover.Place::node)
+        .toList();
   }
 
   @Test
@@ -91,6 +113,8 @@ class CollapseValidationTest {
             "Hicks (ed.), Handbook of Civil Engineering Calculations, 2nd ed., p. 1.120",
             "two spans, equal loads, Mp = 268.8 kip·ft")
         .value("load", "kip", "52.8", 268.8 * beam.collapseFactor());
+    assertEquals(
+        Set.of("n1", "n2"), hinges(beam), "under the first load and at the middle support");
   }
 
   @Test
@@ -104,6 +128,15 @@ class CollapseValidationTest {
             "Hicks, Civil Engineering Formulas, fig. 2.11", "fixed portal, V = 1.5 H, h = L/2")
         .value("lateral force", "Mp/L", "4.8", portal.collapseFactor())
         .value("vertical force", "Mp/L", "7.2", 1.5 * portal.collapseFactor());
+    assertEquals(List.of("D", "E", "C", "A"), order(portal), "far eaves first, near base last");
+    double[] levels = {4.10, 4.28, 4.32, 4.80};
+    for (int i = 0; i < levels.length; i++) {
+      assertEquals(
+          levels[i],
+          portal.stages().get(i + 1).factor(),
+          0.01,
+          "by hand, members that do not stretch");
+    }
   }
 
   @Test
@@ -127,6 +160,7 @@ class CollapseValidationTest {
     Published.memory("Neal; Horne, recomputed", "propped cantilever, central load")
         .value("first hinge", "Mp/L", "5.333", propped.firstHingeFactor())
         .value("collapse", "Mp/L", "6.000", propped.collapseFactor());
+    assertEquals(List.of("n0", "n1"), order(propped));
   }
 
   @Test
