@@ -15,8 +15,8 @@ import rungwork.material.RatedMaterial;
 /**
  * A plate bolted to a face by several equal bolts. The load is shared elastically: forces in the
  * face as shear, forces and moments out of it as tension, compression bearing on the same plane
- * through the centroid. Preload is not counted; prying of the plate where {@link #pried} asks for
- * it.
+ * through the centroid. Prying of the plate counts where {@link #pried} asks for it, preload where
+ * {@link #clamped} asks for slip.
  *
  * @param name the group's name
  * @param bolt the bolts

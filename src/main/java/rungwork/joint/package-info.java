@@ -32,10 +32,11 @@
  * rungwork.joint.Factors}; {@link rungwork.joint.Bolt}, {@link rungwork.joint.Tab}, {@link
  * rungwork.joint.Pivot}; {@link rungwork.joint.Spot}, {@link rungwork.joint.BoltGroup}, {@link
  * rungwork.joint.WeldGroup} (both share a wrench by {@code Pattern}; a bolted plate that bends is a
- * {@code PriedGroup}); {@link rungwork.joint.TubeWall}, {@link rungwork.joint.PlateOnTube}, {@link
- * rungwork.joint.Bracket}, {@link rungwork.joint.ThroughBolt}; {@link rungwork.joint.RodEnd};
- * {@link rungwork.joint.FatigueScreening}. Inside, a {@code Finding} is what a rule found and
- * becomes a check when it answers a {@code Question}.
+ * {@code PriedGroup}, one held by friction a {@code SlipResistance}); {@link
+ * rungwork.joint.TubeWall}, {@link rungwork.joint.PlateOnTube}, {@link rungwork.joint.Bracket},
+ * {@link rungwork.joint.ThroughBolt}; {@link rungwork.joint.RodEnd}; {@link
+ * rungwork.joint.FatigueScreening}. Inside, a {@code Finding} is what a rule found and becomes a
+ * check when it answers a {@code Question}.
  *
  * <p>Sources: EN 1993-1-8:2005 (bolts, pins, welds, plates on hollow sections), EN 1993-1-1:2005
  * (buckling), EN 1993-1-9:2005 and IIW-1823-07 (fatigue), AISC 360-16 (D5, J2, J3, J7, K), ASME
