@@ -25,7 +25,7 @@ import rungwork.solve.YieldSurface;
  * Collapse loads of plastic theory, bending alone. Lengths and forces in the units of the source.
  */
 class CollapseValidationTest {
-  private static final Stock STOCK = new Stocks(1000, 400).planar(1e4, 1);
+  private static final Stock STOCK = new Stocks(1000, 400).planar(1e6, 1);
   private static final Function<Beam, YieldSurface> UNIT = beam -> YieldSurface.ofMoments(1, 1);
 
   private static Frame.Builder line(double... x) {
