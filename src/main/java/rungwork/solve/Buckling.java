@@ -1,10 +1,9 @@
 package rungwork.solve;
 
 import java.util.Arrays;
-import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import rungwork.fault.ModelException;
 
 /**
@@ -31,6 +30,9 @@ public final class Buckling {
    * are critical loads of other beams, right on which a count loses its digits [1].
    */
   private static final double PART = 0.4813;
+
+  /** Two critical loads closer than this part are one: the frame buckles either way [1]. */
+  private static final double ALIKE = 1e-9;
 
   /** Steps of inverse iteration; each takes other shapes down by the nearness of the root. */
   private static final int STEPS = 4;
@@ -95,9 +97,19 @@ public final class Buckling {
    * @throws ModelException as {@link #outOfPlane()}
    */
   public Optional<CriticalLoad> lowest() {
-    return Stream.of(inPlane(), outOfPlane())
-        .flatMap(Optional::stream)
-        .min(Comparator.comparingDouble(CriticalLoad::factor));
+    SecondOrderLimits.refuseEccentric(response.structure(), response.normalForces(1));
+    if (!compressed()) {
+      return Optional.empty();
+    }
+    List<Action> actions = structure.actions();
+    CriticalLoad lowest = search(actions.get(0), above(actions.get(0)));
+    for (Action other : actions.subList(1, actions.size())) {
+      double lower = (1 - ALIKE) * lowest.factor();
+      if (new CriticalCount(structure, other, normalForces).below(lower) > 0) {
+        lowest = search(other, lower);
+      }
+    }
+    return Optional.of(lowest);
   }
 
   private Action flatOr(Action action) {
