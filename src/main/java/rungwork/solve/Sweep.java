@@ -200,10 +200,7 @@ public final class Sweep {
      */
     public void endForces(int beam, int loadCase, double[] into) {
       int width = plan.blocks() * SweepPlan.CASES;
-      double[] free = plan.free[beam];
-      for (int i = 0; i < Member.MOTIONS; i++) {
-        into[i] = free[i * width + loadCase];
-      }
+      plan.endsByLoads(beam, loadCase, into);
       double length = plan.structure.members().get(beam).length();
       int at = Member.DEFORMATIONS * beam * width + loadCase;
       double n = deformationForces[at];

@@ -23,8 +23,12 @@ final class SweepPlan {
   final Structure structure;
   final List<Part> parts = new ArrayList<>();
   final double[] sizes;
+
+  /** For each beam the forces of its deformations by the loads alone, a value for each case. */
   final double[][] held;
-  final double[][] free;
+
+  /** For each beam what loads between its ends do to them; empty where there are none. */
+  private final double[][] free;
 
   private final List<LoadCase> cases;
   private final List<Loading> loadings;
@@ -43,6 +47,19 @@ final class SweepPlan {
     }
     for (Action action : structure.actions()) {
       parts.add(new Part(action));
+    }
+  }
+
+  /** What the loads between a beam's ends do to them, into 12 numbers. */
+  void endsByLoads(int member, int loadCase, double[] into) {
+    double[] all = free[member];
+    if (all.length == 0) {
+      Arrays.fill(into, 0);
+      return;
+    }
+    int width = blocks() * CASES;
+    for (int i = 0; i < Member.MOTIONS; i++) {
+      into[i] = all[i * width + loadCase];
     }
   }
 
@@ -77,7 +94,7 @@ final class SweepPlan {
         all[i * blocks() * CASES + c] = ends[i];
       }
     }
-    return all;
+    return Arrays.stream(all).allMatch(value -> value == 0) ? new double[0] : all;
   }
 
   /** What the nodes feel of the loads in one case, those between members' ends included. */
