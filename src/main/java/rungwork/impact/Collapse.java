@@ -22,6 +22,7 @@ import rungwork.vehicle.Event;
 import rungwork.vehicle.Joints;
 import rungwork.vehicle.Ladder;
 import rungwork.vehicle.SeatDeceleration;
+import rungwork.vehicle.Side;
 import rungwork.vehicle.Vehicle;
 
 /**
@@ -376,6 +377,26 @@ public final class Collapse {
    */
   public List<KickUpFall> kickUps() {
     return new KickUps(ladder, assumed.strainRate).all();
+  }
+
+  /**
+   * A rail ahead of the foremost crossmember as a tube that might fold, without a trigger.
+   *
+   * @param side of the vehicle
+   * @return nothing where it is bent, ends there, or has a shape that no formula covers
+   */
+  public Optional<CrushTube> tip(Side side) {
+    return new RailTips(ladder).tip(side);
+  }
+
+  /**
+   * What may be expected of the rail tips as tubes that fold, and why not.
+   *
+   * @param units the reader's units
+   * @return a sentence or two a side
+   */
+  public List<String> tips(Units units) {
+    return new RailTips(ladder).words(units);
   }
 
   /**

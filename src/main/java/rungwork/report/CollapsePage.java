@@ -34,6 +34,7 @@ final class CollapsePage {
     blocks.add(new Block.Folded("Shapes of the strongest run", shapes(collapse, high, units)));
     blocks.add(new Block.Folded("All runs", List.of(runs(collapse, units))));
     collapse.kickUps().forEach(fall -> KickUpBlocks.add(blocks, fall, units));
+    ImpactBlocks.remarks(blocks, "Rail tips as crush elements", collapse.tips(units));
     ImpactBlocks.remarks(blocks, "Look again", collapse.warnings(units));
     ImpactBlocks.remarks(blocks, "Left out", collapse.leftOut());
     ImpactBlocks.remarks(blocks, "Assumed", collapse.assumptions());
