@@ -23,7 +23,7 @@ record CriticalMoment(Elasticity elasticity, double weak, double it, double iw, 
           "{C₁}·π/{L}·√({E}·{I₂}·({G}·{It} + π²·{E}·{Iw}/{L}²))",
           List.of(
               new Symbol("C₁", Kind.RATIO, "shape of the moment's diagram"),
-              new Symbol("L", Kind.LENGTH, "the larger effective length"),
+              new Symbol("L", Kind.LENGTH, "between places held sideways and against twist"),
               Letters.E,
               new Symbol("I₂", Kind.SECOND_MOMENT, "about the weak axis"),
               Letters.G,

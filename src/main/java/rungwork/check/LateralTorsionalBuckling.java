@@ -28,7 +28,8 @@ final class LateralTorsionalBuckling implements Question {
 
   private static final Symbol MCR = new Symbol("Mcr", Kind.MOMENT, "elastic critical moment");
   private static final Symbol WEAK = new Symbol("I₂", Kind.SECOND_MOMENT, "about the weak axis");
-  private static final Symbol LENGTH = new Symbol("L", Kind.LENGTH, "the larger effective length");
+  private static final Symbol LENGTH =
+      new Symbol("L", Kind.LENGTH, "between places held sideways and against twist");
   private static final Symbol MODULUS =
       new Symbol("W₁", Kind.SECTION_MODULUS, "elastic section modulus, strong axis");
 
@@ -83,7 +84,7 @@ final class LateralTorsionalBuckling implements Question {
   private Finding tube(LoadedMember member, RatedMaterial material) {
     List<Step> working = working(member, material);
     double slenderness = working.get(1).result();
-    String where = "whole part; effective lengths: " + member.member().buckling().reason();
+    String where = "whole part, between places held sideways and against twist";
     Verdict verdict =
         slenderness <= LIMIT
             ? new Measured(slenderness, LIMIT, Kind.RATIO)
@@ -99,7 +100,7 @@ final class LateralTorsionalBuckling implements Question {
     Member.BucklingLengths lengths = member.member().buckling();
     Step critical =
         CRITICAL.with(
-            Math.max(lengths.inPlane(), lengths.outOfPlane()),
+            lengths.twist(),
             material.elasticity().youngsModulus(),
             strong.other().secondMoment(section),
             material.elasticity().shearModulus(),

@@ -42,6 +42,7 @@ record LoadedMember(
   private static final double ROUNDING = 1e-9;
 
   static LoadedMember of(Member member, Response response, DesignFactor factor) {
+    refuseSwayTwice(member, response);
     Frame frame = response.frame();
     List<Beam> beams = member.beams().stream().map(frame::beam).toList();
     for (int i = 1; i < beams.size(); i++) {
@@ -102,6 +103,15 @@ record LoadedMember(
     return fractions.stream()
         .map(at -> new Cut(beam, beam.section(), at, offset + at * forces.length(), forces.at(at)))
         .toList();
+  }
+
+  private static void refuseSwayTwice(Member member, Response response) {
+    if (response.theory() == Response.Theory.SECOND_ORDER
+        && member.buckling().sway() == Member.Sway.IN_LENGTHS) {
+      throw new ModelException(
+          "part %s: its effective lengths have the frame's sway inside (%s), and so have the moments of load case %s, solved in second order; never both: give lengths between held ends (K at most 1), or moments of first order"
+              .formatted(member.part(), member.buckling().reason(), response.loadCase().name()));
+    }
   }
 
   private static void refuseBreak(Member member, Beam first, Beam next) {

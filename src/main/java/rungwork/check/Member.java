@@ -51,6 +51,16 @@ public record Member(
     return new Member(part, beams, buckling, welds, new Warping(ends, warping.length()));
   }
 
+  /**
+   * The same member with other lengths to buckle over.
+   *
+   * @param lengths the lengths
+   * @return the member with these lengths
+   */
+  public Member with(BucklingLengths lengths) {
+    return new Member(part, beams, lengths, welds, warping);
+  }
+
   /** How an open section is welded to what it ends on, as far as its warping asks. */
   public enum Joint {
     /** Nobody looked. */
@@ -138,19 +148,43 @@ public record Member(
     }
   }
 
+  /** Where the sway of the frame is counted: in the lengths or in the moments, never in both. */
+  public enum Sway {
+    /** The lengths lie between held ends, K at most 1; any sway that matters is in the moments. */
+    IN_MOMENTS,
+    /** The lengths have it inside: by the frame's critical load, or with a free end. */
+    IN_LENGTHS
+  }
+
   /**
    * Effective lengths for column buckling.
    *
    * @param inPlane for bending in the frame's plane (about the section's z) [m], above zero
    * @param outOfPlane for bending out of the frame's plane (about the section's y) [m], above zero
+   * @param twist between places that hold it against twist and sideways, for buckling by twisting
+   *     and lateral-torsional buckling [m], above zero
    * @param reason why these lengths, such as {@code the full length: ends taken as hinged}
+   * @param sway whether they have the frame's sway inside: then with moments of first order only
    */
-  public record BucklingLengths(double inPlane, double outOfPlane, String reason) {
+  public record BucklingLengths(
+      double inPlane, double outOfPlane, double twist, String reason, Sway sway) {
     /** Refuses a length of nothing, and lengths without a reason. */
     public BucklingLengths {
       Guard.positive("buckling length in the frame's plane", inPlane, Scale.MM);
       Guard.positive("buckling length out of the frame's plane", outOfPlane, Scale.MM);
+      Guard.positive("length between places held against twist", twist, Scale.MM);
       reason = Guard.name("reason for a buckling length", reason);
+    }
+
+    /**
+     * Lengths between held ends; against twist the larger one.
+     *
+     * @param inPlane for bending in the frame's plane [m]
+     * @param outOfPlane for bending out of the frame's plane [m]
+     * @param reason why these lengths
+     */
+    public BucklingLengths(double inPlane, double outOfPlane, String reason) {
+      this(inPlane, outOfPlane, Math.max(inPlane, outOfPlane), reason, Sway.IN_MOMENTS);
     }
   }
 

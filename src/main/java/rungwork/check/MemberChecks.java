@@ -56,8 +56,7 @@ public final class MemberChecks {
           "welds of rail-to-crossmember joints",
           "bolts, tabs and brackets at mounts",
           "tube walls where a load enters or a joint bears on them",
-          "fatigue",
-          "sway of the whole frame under compression");
+          "fatigue");
 
   private static final Basis SHAPE = new Basis(LimitState.PROPORTION, "no factor");
 

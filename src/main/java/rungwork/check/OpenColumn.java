@@ -128,10 +128,7 @@ final class OpenColumn implements Question {
         new TwistingColumn(
             material.elasticity(),
             member.whole().properties(),
-            new TwistingColumn.Lengths(
-                lengths.outOfPlane(),
-                lengths.inPlane(),
-                Math.max(lengths.inPlane(), lengths.outOfPlane())));
+            new TwistingColumn.Lengths(lengths.outOfPlane(), lengths.inPlane(), lengths.twist()));
     return List.of(
         ColumnBuckling.column(member, strong, Column.Axis.STRONG).reduction(CURVE, yield),
         ColumnBuckling.column(member, strong.other(), Column.Axis.WEAK).reduction(CURVE, yield),

@@ -122,7 +122,7 @@ final class SidewaysStrength implements Question {
     List<Step> working = bending(member, material);
     return new Finding(
         what(),
-        "whole part; effective lengths: " + member.member().buckling().reason(),
+        "whole part, between places held sideways and against twist",
         new Measured(working.get(working.size() - 1).result(), 1, Kind.RATIO),
         working,
         SOURCE);
@@ -161,7 +161,7 @@ final class SidewaysStrength implements Question {
     Properties section = member.whole().properties();
     BendingAxis strong = BendingAxis.strong(section);
     Member.BucklingLengths lengths = member.member().buckling();
-    double length = Math.max(lengths.inPlane(), lengths.outOfPlane());
+    double length = lengths.twist();
     return new CriticalMoment(
             elasticity, strong.other().secondMoment(section), section.it(), section.iw(), length)
         .step(MomentShape.of(member, strong, length).factor());

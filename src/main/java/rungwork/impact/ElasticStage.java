@@ -1,7 +1,6 @@
 package rungwork.impact;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,8 +17,6 @@ import rungwork.check.WallLimits;
 import rungwork.fault.ModelException;
 import rungwork.frame.Beam;
 import rungwork.frame.Frame;
-import rungwork.frame.Freedom;
-import rungwork.frame.Support;
 import rungwork.material.RatedMaterial;
 import rungwork.quantity.Kind;
 import rungwork.solve.Buckling;
@@ -28,7 +25,6 @@ import rungwork.solve.Response;
 import rungwork.solve.Solver;
 import rungwork.solve.YieldSurface;
 import rungwork.vehicle.Balance;
-import rungwork.vehicle.Crossmember;
 import rungwork.vehicle.Joints;
 import rungwork.vehicle.Ladder;
 
@@ -84,32 +80,11 @@ final class ElasticStage {
             .add(words, onsets(member, both, which -> pair(member, both, which)));
       }
       if (buckling.isEmpty()) {
-        Response anchored = Solver.of(frame.on(anchors())).solve(loads.impact());
+        Response anchored = Solver.of(frame.on(balance.anchors())).solve(loads.impact());
         buckling.putAll(buckling(ended, both, anchored));
       }
       whole.add(joints.words() + ", masses on all their mounts", buckling);
     }
-  }
-
-  /**
-   * Holds that take the free motion out without any force: the crossmember nearest to the centre of
-   * mass stands still, and so does the middle of another one up and down, so that nothing pitches.
-   * Left and right are alike.
-   */
-  private List<Support> anchors() {
-    double x = balance.vehicle().centreOfMass().x();
-    List<Crossmember> byNearness =
-        ladder.crossmembers().stream()
-            .sorted(Comparator.comparingDouble(one -> Math.abs(one.x() - x)))
-            .toList();
-    String near = byNearness.get(0).name();
-    String far = byNearness.get(byNearness.size() - 1).name();
-    String middle = ladder.node(far + " middle").name();
-    return List.of(
-        Support.holding(ladder.node(near + " left").name(), Freedom.UX, Freedom.UZ),
-        Support.holding(ladder.node(near + " right").name(), Freedom.UX, Freedom.UZ),
-        Support.holding(ladder.node(near + " middle").name(), Freedom.UY),
-        Support.holding(middle, near.equals(far) ? Freedom.RY : Freedom.UZ));
   }
 
   /** The frame as a whole: the first of the members that take part in its buckling. */

@@ -25,6 +25,9 @@ public final class Buckling {
   /** The search ends when its bounds are this close: some thousand roundings of a double [1]. */
   private static final double CLOSE = 1e-13;
 
+  /** How close they are for one that is asked for only if it lies near: five digits [1]. */
+  private static final double NEAR = 1e-5;
+
   /**
    * Where the bounds are parted, just off their middle: whole fractions of a clamped beam's load
    * are critical loads of other beams, right on which a count loses its digits [1].
@@ -112,12 +115,51 @@ public final class Buckling {
     return Optional.of(lowest);
   }
 
+  /**
+   * The lowest critical load in the frame's plane if it lies near. Whether it does costs one
+   * factorisation; only then is it searched for, to five digits.
+   *
+   * @param factor the largest that is asked for [1], above zero
+   * @return empty where no beam is compressed, or where the frame is stable under this many times
+   *     its loads
+   */
+  public Optional<CriticalLoad> inPlaneBelow(double factor) {
+    return below(flatOr(Action.FRAME), factor);
+  }
+
+  /**
+   * The lowest critical load out of the frame's plane if it lies near, as {@link #inPlaneBelow}.
+   *
+   * @param factor the largest that is asked for [1], above zero
+   * @return empty where no beam is compressed, or where the frame is stable under this many times
+   *     its loads
+   * @throws ModelException as {@link #outOfPlane()}
+   */
+  public Optional<CriticalLoad> outOfPlaneBelow(double factor) {
+    SecondOrderLimits.refuseEccentric(response.structure(), response.normalForces(1));
+    return below(flatOr(Action.GRILLAGE), factor);
+  }
+
+  private Optional<CriticalLoad> below(Action action, double factor) {
+    if (!compressed()) {
+      return Optional.empty();
+    }
+    CriticalCount count = new CriticalCount(structure, action, normalForces);
+    return count.below(factor) == 0
+        ? Optional.empty()
+        : Optional.of(search(action, count, factor, NEAR));
+  }
+
   private Action flatOr(Action action) {
     return structure.frame().isFlat() ? action : Action.COUPLED;
   }
 
   private Optional<CriticalLoad> lowest(Action action) {
-    return compressed() ? Optional.of(search(action, above(action))) : Optional.empty();
+    if (!compressed()) {
+      return Optional.empty();
+    }
+    CriticalCount count = new CriticalCount(structure, action, normalForces);
+    return Optional.of(search(action, count, above(action), CLOSE));
   }
 
   private boolean compressed() {
@@ -151,11 +193,10 @@ public final class Buckling {
     return bent / (1 + bent * bending.give());
   }
 
-  private CriticalLoad search(Action action, double above) {
-    CriticalCount count = new CriticalCount(structure, action, normalForces);
+  private CriticalLoad search(Action action, CriticalCount count, double above, double close) {
     double low = 0;
     double high = above;
-    while (high - low > CLOSE * high) {
+    while (high - low > close * high) {
       double middle = low + PART * (high - low);
       if (count.below(middle) == 0) {
         low = middle;

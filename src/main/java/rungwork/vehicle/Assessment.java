@@ -10,14 +10,17 @@ import java.util.Optional;
 import java.util.Set;
 import rungwork.check.Caution;
 import rungwork.check.CheckSheet;
+import rungwork.check.DesignFactor;
 import rungwork.check.Member;
 import rungwork.check.Member.Ends;
 import rungwork.check.MemberChecks;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
+import rungwork.frame.Frame;
 import rungwork.frame.LoadCase;
 import rungwork.frame.Mass;
 import rungwork.solve.Response;
+import rungwork.solve.SecondOrder;
 import rungwork.solve.Solver;
 import rungwork.solve.Vibration;
 
@@ -27,15 +30,14 @@ import rungwork.solve.Vibration;
  */
 public final class Assessment {
   private static final List<String> NOT_MADE =
-      List.of(
-          "second-order effects of compression on the frame",
-          "side, rear and roll-over impact",
-          "collapse beyond first yield");
+      List.of("side, rear and roll-over impact", "collapse beyond first yield");
 
   private final Vehicle vehicle;
   private final Ladder ladder;
   private final List<Event> events;
   private final List<Member> members;
+  private final List<Member> held;
+  private final StabilityNotes stability = new StabilityNotes();
   private final Map<String, Balance> balances = new LinkedHashMap<>();
   private final Map<Joints, Map<String, Response>> responses = new LinkedHashMap<>();
   private final CheckSheet sheet;
@@ -45,6 +47,7 @@ public final class Assessment {
     this.ladder = ladder;
     this.events = events;
     members = ladder.members();
+    held = new Members(ladder, Member.Sway.IN_MOMENTS).all();
     events.forEach(event -> balances.put(event.name(), Balance.of(event, vehicle, ladder)));
     sheet = sheet(run());
   }
@@ -204,21 +207,42 @@ public final class Assessment {
 
   /** The response kept is that of the first ends: free to warp, unless stated. */
   private void run(Joints joints, Ends ends, Map<Event, List<LoadCase>> loads, WorstChecks worst) {
-    Solver solver = Solver.unsupported(ladder.layout().frame(joints, ends));
-    List<Member> ended = members.stream().map(member -> member.with(ends)).toList();
+    Frame frame = ladder.layout().frame(joints, ends);
+    Frame anchored = frame.on(balances.values().iterator().next().anchors());
+    Solver solver = Solver.unsupported(frame);
+    Run run = new Run(ends, Solver.of(anchored), SecondOrder.of(anchored));
     Map<String, Response> shared = new LinkedHashMap<>();
     loads.forEach(
         (event, cases) -> {
           List<Response> answers =
               cases.stream().map(loadCase -> solver.solve(named(loadCase, joints, ends))).toList();
           shared.put(event.name(), answers.get(0));
-          answers.forEach(
-              answer ->
-                  ended.forEach(
-                      member ->
-                          worst.add(event, MemberChecks.of(member, answer, event.designFactor()))));
+          answers.forEach(answer -> check(event, answer, run, worst));
         });
     responses.putIfAbsent(joints, shared);
+  }
+
+  /** One assumption on the joints, and what solves the frame that stands still in its middle. */
+  private record Run(Ends ends, Solver anchored, SecondOrder secondOrder) {}
+
+  private void check(Event event, Response answer, Run run, WorstChecks worst) {
+    DesignFactor factor = event.designFactor();
+    LoadCase loads = answer.loadCase();
+    FrameStability frame = new FrameStability(run.anchored.solve(loads), factor.value());
+    for (Member member : members) {
+      Member lengthened = frame.lengthened(member.with(run.ends));
+      worst.add(event, MemberChecks.of(lengthened, answer, factor));
+    }
+    frame
+        .secondOrder(run.secondOrder, loads)
+        .ifPresent(
+            second -> {
+              stability.solvedInSecondOrder(event);
+              for (Member member : held) {
+                worst.add(event, MemberChecks.of(member.with(run.ends), second, factor));
+              }
+            });
+    stability.add(event, loads.name(), frame);
   }
 
   private LoadCase named(LoadCase loads, Joints joints, Ends ends) {
@@ -228,6 +252,7 @@ public final class Assessment {
 
   private CheckSheet sheet(WorstChecks worst) {
     List<String> notMade = new ArrayList<>(MemberChecks.notMade());
+    notMade.addAll(stability.notMade());
     notMade.addAll(NOT_MADE);
     boolean impact = events.stream().anyMatch(event -> event.kind() == Event.Kind.IMPACT);
     return new CheckSheet(
@@ -261,6 +286,7 @@ public final class Assessment {
         .filter(mass -> mass.amplification() > 1)
         .forEach(mass -> lines.add(amplified(mass)));
     lines.addAll(ofEvents());
+    lines.addAll(stability.done());
     lines.addAll(MemberChecks.assumptions());
     return lines;
   }

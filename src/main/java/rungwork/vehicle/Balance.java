@@ -1,13 +1,16 @@
 package rungwork.vehicle;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import rungwork.fault.ModelException;
+import rungwork.frame.Freedom;
 import rungwork.frame.Load;
 import rungwork.frame.LoadCase;
 import rungwork.frame.Mass;
 import rungwork.frame.Node;
 import rungwork.frame.Point;
+import rungwork.frame.Support;
 import rungwork.frame.Wrench;
 import rungwork.solve.AppliedWrench;
 import rungwork.solve.Carriers;
@@ -92,6 +95,29 @@ public record Balance(
     loads.addAll(ofEvent(sharing));
     return new LoadCase(
         event.name() + sharing.suffix(), event.source(), event.assumptions(), loads);
+  }
+
+  /**
+   * Holds that take the free motion out without any force: the crossmember nearest to the centre of
+   * mass stands still, and so does the middle of another one up and down, so that nothing pitches.
+   * Left and right are alike.
+   *
+   * @return six held motions
+   */
+  public List<Support> anchors() {
+    double x = vehicle.centreOfMass().x();
+    List<Crossmember> byNearness =
+        ladder.crossmembers().stream()
+            .sorted(Comparator.comparingDouble(one -> Math.abs(one.x() - x)))
+            .toList();
+    String near = byNearness.get(0).name();
+    String far = byNearness.get(byNearness.size() - 1).name();
+    String middle = ladder.node(far + " middle").name();
+    return List.of(
+        Support.holding(ladder.node(near + " left").name(), Freedom.UX, Freedom.UZ),
+        Support.holding(ladder.node(near + " right").name(), Freedom.UX, Freedom.UZ),
+        Support.holding(ladder.node(near + " middle").name(), Freedom.UY),
+        Support.holding(middle, near.equals(far) ? Freedom.RY : Freedom.UZ));
   }
 
   /**

@@ -321,7 +321,7 @@ public final class Ladder {
    * @return the members
    */
   public List<Member> members() {
-    return new Members(this).all();
+    return new Members(this, Member.Sway.IN_LENGTHS).all();
   }
 
   /**

@@ -7,9 +7,9 @@ import java.util.stream.IntStream;
 import rungwork.check.Member;
 import rungwork.check.Member.BucklingLengths;
 import rungwork.check.Member.Ends;
+import rungwork.check.Member.Sway;
 import rungwork.check.Member.Warping;
 import rungwork.check.Member.Weld;
-import rungwork.frame.Frame;
 import rungwork.frame.Point;
 import rungwork.frame.Stock;
 
@@ -20,12 +20,13 @@ final class Members {
 
   private final Ladder ladder;
   private final Layout layout;
-  private final Frame frame;
+  private final Sway sway;
 
-  Members(Ladder ladder) {
+  /** The members, the sway of free ends counted in their lengths or in their moments. */
+  Members(Ladder ladder, Sway sway) {
     this.ladder = ladder;
+    this.sway = sway;
     layout = ladder.layout();
-    frame = ladder.frame(Joints.RIGID);
   }
 
   List<Member> all() {
@@ -83,12 +84,7 @@ final class Members {
             .mapToDouble(i -> place(nodes.get(i)).distance(place(nodes.get(i + 1))))
             .sum();
     boolean overhang = name.endsWith(" to tail") || name.contains(", tip to ");
-    BucklingLengths buckling =
-        overhang
-            ? new BucklingLengths(
-                2 * length, 2 * length, "twice the overhang (K = 2), its end free")
-            : new BucklingLengths(
-                length, length, "crossmember spacing (K = 1), hinged and held at both ends");
+    BucklingLengths buckling = overhang ? overhang(length) : between(length);
     List<Integer> starts = new ArrayList<>(List.of(from));
     for (int i = from + 1; i < to; i++) {
       if (breaksAt(side, i)) {
@@ -102,6 +98,19 @@ final class Members {
       members.add(piece(side, part, starts.get(i), starts.get(i + 1), buckling));
     }
     return members;
+  }
+
+  private static BucklingLengths between(double length) {
+    return new BucklingLengths(
+        length, length, "crossmember spacing (K = 1), hinged and held at both ends");
+  }
+
+  private BucklingLengths overhang(double length) {
+    return sway == Sway.IN_LENGTHS
+        ? new BucklingLengths(
+            2 * length, 2 * length, 2 * length, "twice the overhang (K = 2), its end free", sway)
+        : new BucklingLengths(
+            length, length, "the overhang (K = 1), the sway of its free end in the moments");
   }
 
   private Member piece(Side side, String part, int from, int to, BucklingLengths buckling) {

@@ -43,6 +43,10 @@
  * <p><b>Joints</b> between crossmembers and rails are run rigid and released; see {@link
  * rungwork.vehicle.Joints} for which releases leave a ladder standing.
  *
+ * <p><b>Buckling of the whole frame</b> under the forces of an event gives rails that take part in
+ * it their effective lengths; near it, moments of second order count too. Which of both a check
+ * uses stands with it, and never both; see {@code FrameStability}.
+ *
  * <p><b>Left out:</b> suspension links (see the room {@code loadpath}), the bending of springs,
  * aerodynamic forces, tyre forces that change during an impact, friction at the wall.
  *
@@ -61,8 +65,8 @@
  * {@link rungwork.vehicle.VehicleBuilder}, {@link rungwork.vehicle.Wheel}, {@link
  * rungwork.vehicle.Side}, {@link rungwork.vehicle.Axle}; {@link rungwork.vehicle.Event}; {@link
  * rungwork.vehicle.Balance}, {@link rungwork.vehicle.SeatDeceleration}; {@link
- * rungwork.vehicle.Assessment}; inside, {@code Layout}, {@code Members}, {@code WheelForces},
- * {@code TwistRig}.
+ * rungwork.vehicle.Assessment}; inside, {@code Layout}, {@code Members}, {@code FrameStability},
+ * {@code WheelForces}, {@code TwistRig}.
  *
  * <p>This room must not know the detail of joints (bolts, tabs) or of impacts (pulses, crush).
  */

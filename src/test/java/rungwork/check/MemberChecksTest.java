@@ -48,6 +48,7 @@ import rungwork.section.Section;
 import rungwork.section.StressPoint;
 import rungwork.solve.InternalForces;
 import rungwork.solve.Response;
+import rungwork.solve.SecondOrder;
 import rungwork.solve.Solver;
 
 class MemberChecksTest {
@@ -697,7 +698,10 @@ class MemberChecksTest {
   }
 
   private static void refused(String message, Member member) {
-    Response response = twoBeams();
+    refused(message, member, twoBeams());
+  }
+
+  private static void refused(String message, Member member, Response response) {
     assertEquals(
         message,
         assertThrows(ModelException.class, () -> MemberChecks.of(member, response, NONE))
@@ -730,5 +734,22 @@ class MemberChecksTest {
 
   private static double demand(Verdict verdict) {
     return verdict.numbers().orElseThrow().demand();
+  }
+
+  @Test
+  void the_sway_of_a_frame_is_never_counted_in_lengths_and_in_moments() {
+    Frame frame = Examples.cantilever(STOCK, new Wrench(-1000, 0, 100, 0, 0, 0)).frame();
+    Response second =
+        SecondOrder.of(frame)
+            .solve(LoadCase.of("push", new Load.AtNode("tip", new Wrench(-1000, 0, 100, 0, 0, 0))));
+    BucklingLengths swaying =
+        new BucklingLengths(2, 2, 1, "twice the length (K = 2)", Member.Sway.IN_LENGTHS);
+    refused(
+        "part bar: its effective lengths have the frame's sway inside (twice the length (K = 2)),"
+            + " and so have the moments of load case push, solved in second order; never both: give"
+            + " lengths between held ends (K at most 1), or moments of first order",
+        BAR.with(swaying),
+        second);
+    assertFalse(MemberChecks.of(BAR, second, NONE).isEmpty());
   }
 }
