@@ -105,11 +105,13 @@ public final class Buckling {
       return Optional.empty();
     }
     List<Action> actions = structure.actions();
-    CriticalLoad lowest = search(actions.get(0), above(actions.get(0)));
+    Action first = actions.get(0);
+    CriticalLoad lowest = search(first, count(first), above(first), CLOSE);
     for (Action other : actions.subList(1, actions.size())) {
       double lower = (1 - ALIKE) * lowest.factor();
-      if (new CriticalCount(structure, other, normalForces).below(lower) > 0) {
-        lowest = search(other, lower);
+      CriticalCount count = count(other);
+      if (count.below(lower) > 0) {
+        lowest = search(other, count, lower, CLOSE);
       }
     }
     return Optional.of(lowest);
@@ -144,7 +146,7 @@ public final class Buckling {
     if (!compressed()) {
       return Optional.empty();
     }
-    CriticalCount count = new CriticalCount(structure, action, normalForces);
+    CriticalCount count = count(action);
     return count.below(factor) == 0
         ? Optional.empty()
         : Optional.of(search(action, count, factor, NEAR));
@@ -155,11 +157,13 @@ public final class Buckling {
   }
 
   private Optional<CriticalLoad> lowest(Action action) {
-    if (!compressed()) {
-      return Optional.empty();
-    }
-    CriticalCount count = new CriticalCount(structure, action, normalForces);
-    return Optional.of(search(action, count, above(action), CLOSE));
+    return compressed()
+        ? Optional.of(search(action, count(action), above(action), CLOSE))
+        : Optional.empty();
+  }
+
+  private CriticalCount count(Action action) {
+    return new CriticalCount(structure, action, normalForces);
   }
 
   private boolean compressed() {

@@ -20,7 +20,6 @@ import rungwork.frame.Frame;
 import rungwork.frame.LoadCase;
 import rungwork.frame.Mass;
 import rungwork.solve.Response;
-import rungwork.solve.SecondOrder;
 import rungwork.solve.Solver;
 import rungwork.solve.Vibration;
 
@@ -210,7 +209,7 @@ public final class Assessment {
     Frame frame = ladder.layout().frame(joints, ends);
     Frame anchored = frame.on(balances.values().iterator().next().anchors());
     Solver solver = Solver.unsupported(frame);
-    Run run = new Run(ends, Solver.of(anchored), SecondOrder.of(anchored));
+    Run run = new Run(ends, Solver.of(anchored), Solver.secondOrder(anchored));
     Map<String, Response> shared = new LinkedHashMap<>();
     loads.forEach(
         (event, cases) -> {
@@ -223,7 +222,7 @@ public final class Assessment {
   }
 
   /** One assumption on the joints, and what solves the frame that stands still in its middle. */
-  private record Run(Ends ends, Solver anchored, SecondOrder secondOrder) {}
+  private record Run(Ends ends, Solver anchored, Solver secondOrder) {}
 
   private void check(Event event, Response answer, Run run, WorstChecks worst) {
     DesignFactor factor = event.designFactor();

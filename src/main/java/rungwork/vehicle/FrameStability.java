@@ -16,7 +16,7 @@ import rungwork.section.Properties;
 import rungwork.solve.Buckling;
 import rungwork.solve.CriticalLoad;
 import rungwork.solve.Response;
-import rungwork.solve.SecondOrder;
+import rungwork.solve.Solver;
 
 /**
  * What the buckling of the whole frame asks of its members under a load case.
@@ -127,7 +127,7 @@ final class FrameStability {
   }
 
   /** The response in second order, where it is asked for and there is one. */
-  Optional<Response> secondOrder(SecondOrder solver, LoadCase loads) {
+  Optional<Response> secondOrder(Solver solver, LoadCase loads) {
     if (lowest().filter(load -> load.factor() < FIRST_ORDER * gamma).isEmpty()) {
       return Optional.empty();
     }

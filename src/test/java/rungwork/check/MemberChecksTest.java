@@ -48,7 +48,6 @@ import rungwork.section.Section;
 import rungwork.section.StressPoint;
 import rungwork.solve.InternalForces;
 import rungwork.solve.Response;
-import rungwork.solve.SecondOrder;
 import rungwork.solve.Solver;
 
 class MemberChecksTest {
@@ -740,7 +739,7 @@ class MemberChecksTest {
   void the_sway_of_a_frame_is_never_counted_in_lengths_and_in_moments() {
     Frame frame = Examples.cantilever(STOCK, new Wrench(-1000, 0, 100, 0, 0, 0)).frame();
     Response second =
-        SecondOrder.of(frame)
+        Solver.secondOrder(frame)
             .solve(LoadCase.of("push", new Load.AtNode("tip", new Wrench(-1000, 0, 100, 0, 0, 0))));
     BucklingLengths swaying =
         new BucklingLengths(2, 2, 1, "twice the length (K = 2)", Member.Sway.IN_LENGTHS);

@@ -23,7 +23,6 @@ import rungwork.frame.Frame;
 import rungwork.frame.Stock;
 import rungwork.section.Section;
 import rungwork.solve.Response;
-import rungwork.solve.SecondOrder;
 import rungwork.solve.Solver;
 
 class AssessmentTest {
@@ -210,7 +209,7 @@ class AssessmentTest {
     double first = stress(Solver.unsupported(frame).solve(loads), event);
     Frame anchored = frame.on(ALL.balance(event).anchors());
     return event.equals(WALL)
-        ? Math.max(first, stress(SecondOrder.of(anchored).solve(loads), event))
+        ? Math.max(first, stress(Solver.secondOrder(anchored).solve(loads), event))
         : first;
   }
 
