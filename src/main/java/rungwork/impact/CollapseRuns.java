@@ -41,6 +41,9 @@ final class CollapseRuns {
 
   /** A frame with let-go joints may be none; with rigid ones it must stand. */
   private void run(FrameStrength strengths, LoadCase standing, Collapse.Case of) {
+    if (Thread.currentThread().isInterrupted()) {
+      throw new SolveException("the collapse was interrupted before " + of.words());
+    }
     Frame frame = ladder.frame(of.joints());
     try {
       Pushover pushover = Pushover.unsupported(frame, strengths, standing, of.growing());

@@ -142,11 +142,15 @@ public record SeenDamage(String name, List<Measured> measured) {
    *
    * @param scenes collapses of the frame as it was, one for each hit that is thought possible
    * @return one explanation a scene, in their order
-   * @throws ModelException when nothing was measured, or a feature is not on the ladder
+   * @throws ModelException when nothing was measured, no scene is given, or a feature is not on the
+   *     ladder
    */
   public Explanations under(Collapse... scenes) {
     if (measured.isEmpty()) {
       throw new ModelException("nothing was measured of " + name + "; state a set at least");
+    }
+    if (scenes.length == 0) {
+      throw new ModelException("no hit was given that may explain " + name + "; give a collapse");
     }
     List<Explanation> all =
         Stream.of(scenes).map(scene -> new DamageReading(this, scene).explanation()).toList();

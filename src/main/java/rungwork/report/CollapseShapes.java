@@ -66,9 +66,10 @@ final class CollapseShapes {
     }
     Collapse.Stage last = path.last();
     shape(sight, shown.size(), "mechanism: moves on so", last, path::movesOn);
-    String title = "Shapes on the way to collapse, movements enlarged: " + path.of().words();
+    String head = "Shapes on the way to collapse, movements enlarged";
+    String title = head + ": " + path.of().words();
     canvas.label(
-        Label.at(new Spot(canvas.box().left(), canvas.box().top() - 14), title).css("head"));
+        Label.at(new Spot(canvas.box().left(), canvas.box().top() - 14), head).css("head"));
     return new Picture(title, canvas.done(title), text(title, shown));
   }
 

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import rungwork.fault.ModelException;
+import rungwork.fault.SolveException;
 import rungwork.frame.Beam;
 import rungwork.frame.Frame;
 import rungwork.frame.Load;
@@ -211,6 +212,31 @@ class CollapseTest {
     assertEquals(
         "left rail 1 is cut from shed steel, whose strength nobody states; a collapse needs a rated"
             + " material",
+        refusal.getMessage());
+  }
+
+  @Test
+  void an_interruption_ends_it() {
+    Thread.currentThread().interrupt();
+    SolveException refusal =
+        assertThrows(
+            SolveException.class,
+            () -> Collapse.of(Runabout.vehicle(), LADDER, Event.Hit.FULL_WIDTH));
+    assertTrue(Thread.interrupted(), "it stays marked");
+    assertEquals(
+        "the collapse was interrupted before low strength, joints rigid", refusal.getMessage());
+  }
+
+  @Test
+  void a_frame_that_cannot_carry_its_own_masses_is_refused() {
+    SolveException refusal =
+        assertThrows(
+            SolveException.class,
+            () ->
+                Collapse.of(
+                    Runabout.vehicle(), Runabout.ladder(Runabout.steel(30)), Event.Hit.CENTRE));
+    assertTrue(
+        refusal.getMessage().startsWith("the frame collapses under the constant load alone, at 0."),
         refusal.getMessage());
   }
 

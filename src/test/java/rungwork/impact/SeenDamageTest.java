@@ -161,6 +161,10 @@ class SeenDamageTest {
         assertThrows(
                 ModelException.class, () -> none.shorter("front left", "rear left", mm(1), mm(0)))
             .getMessage());
+    SeenDamage some = none.shorter("front left", "rear left", mm(5), mm(1));
+    assertEquals(
+        "no hit was given that may explain nothing yet; give a collapse",
+        assertThrows(ModelException.class, () -> some.under()).getMessage());
     SeenDamage lost = none.shorter("front left", "bumper", mm(5), mm(1));
     assertTrue(
         assertThrows(ModelException.class, () -> lost.under(LEFT)).getMessage().contains("bumper"));
