@@ -1,6 +1,7 @@
 package rungwork.report;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,6 +31,9 @@ final class CollapseShapes {
 
   /** The largest movement is drawn as about this part of the frame's size. */
   private static final double VISIBLE = 0.12;
+
+  /** Level motions below this part of the upright ones are not worth a view from above [1]. */
+  private static final double MOSTLY = 0.3;
 
   private final Collapse.Path path;
   private final Frame frame;
@@ -68,25 +72,28 @@ final class CollapseShapes {
     shape(sight, shown.size(), "mechanism: moves on so", last, path::movesOn);
     String head = "Shapes on the way to collapse, movements enlarged";
     String title = head + ": " + path.of().words();
+    FrameLines.front(canvas, sight);
     canvas.label(
         Label.at(new Spot(canvas.box().left(), canvas.box().top() - 14), head).css("head"));
     return new Picture(title, canvas.done(title), text(title, shown));
   }
 
-  /** From above where the mechanism moves more sideways than up and down. */
+  /** From above unless the mechanism moves mostly up and down. */
   private Sight sight() {
-    double sideways = most(Displacement::uy);
-    return sideways > most(Displacement::uz)
+    double level = Math.max(spread(Displacement::ux), spread(Displacement::uy));
+    return level > MOSTLY * spread(Displacement::uz)
         ? Sight.plan(WIDTH / length())
         : Sight.fitting(frame, WIDTH);
   }
 
-  private double most(ToDoubleFunction<Displacement> motion) {
-    return frame.nodes().stream()
-        .map(node -> path.movesOn(node.name()))
-        .mapToDouble(moves -> Math.abs(motion.applyAsDouble(moves)))
-        .max()
-        .orElseThrow();
+  /** By how much the nodes' motions differ. */
+  private double spread(ToDoubleFunction<Displacement> motion) {
+    DoubleSummaryStatistics all =
+        frame.nodes().stream()
+            .map(node -> path.movesOn(node.name()))
+            .mapToDouble(motion)
+            .summaryStatistics();
+    return all.getMax() - all.getMin();
   }
 
   private double length() {
