@@ -8,10 +8,8 @@ import rungwork.fault.ModelException;
 import rungwork.fault.SolveException;
 import rungwork.frame.Beam;
 import rungwork.frame.Frame;
-import rungwork.frame.Load;
 import rungwork.frame.LoadCase;
 import rungwork.frame.Plane;
-import rungwork.frame.Wrench;
 
 /**
  * What a frame does when a load grows until it gives way: ends of beams yield one after the other,
@@ -32,9 +30,6 @@ import rungwork.frame.Wrench;
 public final class Pushover {
   /** Steps of a path; a frame of some tens of beams takes some tens [1]. */
   private static final int STEPS = 5000;
-
-  /** A load that ends this close to a beam's end goes along the whole of it [1]: rounding. */
-  private static final double ROUNDING = 1e-9;
 
   /** How well the loads' work and the hinges' agree in the collapse [1]. */
   private static final double CERTAIN = 1e-5;
@@ -140,8 +135,9 @@ public final class Pushover {
       LoadCase growing) {
     Pushover pushover = new Pushover(structure, strength);
     pushover.frame.refuseMechanism(pushover.frame.answer(new double[structure.motions()]));
-    double[] first = pushover.nodal(constant);
-    double[] then = pushover.nodal(growing);
+    NodalLoads loads = new NodalLoads(structure);
+    double[] first = loads.of(constant);
+    double[] then = loads.of(growing);
     double firstTravel = pushover.elasticTravel(first);
     pushover.elastic = pushover.frame.answer(then).motions();
     double thenTravel = work(then, pushover.elastic);
@@ -284,54 +280,6 @@ public final class Pushover {
   private static double[] perTravel(double[] rates, double[] load) {
     double unit = 1 / work(load, rates);
     return Arrays.stream(rates).map(rate -> rate * unit).toArray();
-  }
-
-  private double[] nodal(LoadCase loadCase) {
-    double[] nodal = new double[structure.motions()];
-    for (Load load : loadCase.loads()) {
-      if (load instanceof Load.AtNode atNode) {
-        add(nodal, atNode.node(), atNode.wrench());
-      } else if (load instanceof Load.AlongBeam along) {
-        Load.PerMetre same = new Load.PerMetre(along.wx(), along.wy(), along.wz());
-        addAtEnds(nodal, along.beam(), same, same);
-      } else if (load instanceof Load.AlongPart part && wholeBeam(part)) {
-        addAtEnds(nodal, part.beam(), part.first(), part.last());
-      } else {
-        throw new ModelException(
-            "load case %s has a load that a pushover cannot follow; it takes wrenches at nodes and loads along whole beams"
-                .formatted(loadCase.name()));
-      }
-    }
-    return nodal;
-  }
-
-  private boolean wholeBeam(Load.AlongPart part) {
-    double length = length(part.beam());
-    return part.from() == 0 && Math.abs(part.to() - length) <= ROUNDING * length;
-  }
-
-  private double length(String beam) {
-    return structure.members().get(structure.member(beam)).length();
-  }
-
-  /** The reactions of a beam on its ends: L (2 w₁ + w₂)/6 and L (w₁ + 2 w₂)/6. */
-  private void addAtEnds(double[] nodal, String name, Load.PerMetre first, Load.PerMetre last) {
-    Beam beam = structure.frame().beam(name);
-    double sixth = length(name) / 6;
-    add(nodal, beam.start(), force(first, 2 * sixth).plus(force(last, sixth)));
-    add(nodal, beam.end(), force(first, sixth).plus(force(last, 2 * sixth)));
-  }
-
-  private static Wrench force(Load.PerMetre load, double length) {
-    return Wrench.force(load.wx() * length, load.wy() * length, load.wz() * length);
-  }
-
-  private void add(double[] nodal, String node, Wrench wrench) {
-    double[] forces = structure.frame().plane().toFrame(wrench);
-    int first = 6 * structure.node(node);
-    for (int i = 0; i < 6; i++) {
-      nodal[first + i] += forces[i];
-    }
   }
 
   /**

@@ -46,7 +46,9 @@
  * <p><b>Collapse.</b> {@link rungwork.solve.Pushover} lets a load grow until ends of beams yield,
  * one after the other, on a {@link rungwork.solve.YieldSurface} in N, My, Mz and T, and the frame
  * moves under a load that grows no more. Small motions, no hardening, hinges at nodes, shear forces
- * left out; a collapse whose loads do not do just the work that its hinges take is refused.
+ * left out; a collapse whose loads do not do just the work that its hinges take is refused. Its
+ * corners, shapes and the elastic way back are kept; inside, {@code NodalLoads}, {@code
+ * PlasticFrame} of {@code PlasticMember}s, {@code HingeSearch}.
  *
  * <p><b>Vibration.</b> {@link rungwork.solve.Vibration} gives natural frequencies and shapes of a
  * frame with its masses, held or floating: consistent mass, all motions together, because a mass
