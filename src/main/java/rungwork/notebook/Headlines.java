@@ -9,6 +9,7 @@ import rungwork.fault.Scale;
 import rungwork.impact.RigidOrCrush;
 import rungwork.loadpath.ChainSheet;
 import rungwork.study.Comparison;
+import rungwork.study.Search;
 import rungwork.vehicle.Assessment;
 
 /**
@@ -33,6 +34,9 @@ final class Headlines {
     }
     if (value instanceof Comparison comparison) {
       return List.of(comparison.choiceLine(Rungwork.units()));
+    }
+    if (value instanceof Search search) {
+      return List.of(search.line(Rungwork.units()));
     }
     if (value instanceof RigidOrCrush choice) {
       return choice(choice);

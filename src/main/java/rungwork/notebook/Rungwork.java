@@ -1,9 +1,11 @@
 package rungwork.notebook;
 
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import rungwork.fault.ModelException;
 import rungwork.kernel.Evaluator;
 import rungwork.quantity.Units;
+import rungwork.study.Study;
 
 /**
  * What every notebook begins with, and the one place that remembers a running session: the reader's
@@ -73,6 +75,27 @@ public final class Rungwork {
   public static void update(String id, Object value) {
     SESSION.cells.ifPresentOrElse(
         cells -> cells.update(value, id), () -> System.out.println(value));
+  }
+
+  /**
+   * A line in the cell that tells how far long work has come, for {@code Study.watchedBy}; outside
+   * a notebook it is printed.
+   *
+   * @param what the work, in words; one of a name at a time
+   * @return is told by the work
+   */
+  public static Study.Progress progress(String what) {
+    String id = "progress of " + what;
+    AtomicBoolean shown = new AtomicBoolean();
+    return new ProgressBar(
+        what,
+        line -> {
+          if (shown.getAndSet(true)) {
+            update(id, line);
+          } else {
+            display(id, line);
+          }
+        });
   }
 
   /** Takes away what the running cell has put out so far. */

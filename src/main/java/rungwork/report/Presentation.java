@@ -26,7 +26,12 @@ import rungwork.section.SheetTable;
 import rungwork.section.SizeTable;
 import rungwork.solve.Response;
 import rungwork.study.Comparison;
+import rungwork.study.Family;
+import rungwork.study.Scatter;
+import rungwork.study.Search;
+import rungwork.study.Sensitivity;
 import rungwork.study.Shortlist;
+import rungwork.study.Survey;
 import rungwork.vehicle.Assessment;
 import rungwork.vehicle.Event;
 import rungwork.vehicle.Ladder;
@@ -80,6 +85,11 @@ public record Presentation<T>(Class<T> type, BiFunction<T, Units, Page> maker) {
         new Presentation<>(Comparison.class, ComparisonPage::of),
         new Presentation<>(Comparison.Choice.class, ComparisonPage::of),
         new Presentation<>(Shortlist.class, ShortlistPage::of),
+        new Presentation<>(Survey.class, SurveyPage::of),
+        new Presentation<>(Search.class, SearchPage::of),
+        new Presentation<>(Sensitivity.class, SensitivityPage::of),
+        new Presentation<>(Scatter.class, ScatterPage::of),
+        new Presentation<>(Family.class, FamilyPage::of),
         new Presentation<>(Scene.class, ScenePage::of),
         new Presentation<>(Scene.LinearCrush.class, ScenePage::of),
         new Presentation<>(Pulse.class, PulsePage::of),

@@ -6,6 +6,7 @@ import java.util.function.BiFunction;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import rungwork.fault.ModelException;
+import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
 import tech.tablesaw.api.DoubleColumn;
 import tech.tablesaw.api.Table;
@@ -88,6 +89,16 @@ public final class Family {
    */
   public List<String> curves() {
     return curves;
+  }
+
+  /**
+   * What a measure's numbers measure.
+   *
+   * @param measure its name
+   * @return the kind
+   */
+  public Kind kind(String measure) {
+    return answers.asked().get(answers.measure(measure)).kind();
   }
 
   /**

@@ -11,6 +11,7 @@ import org.apache.commons.math3.stat.StatUtils;
 import org.apache.commons.math3.stat.descriptive.rank.Percentile;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
+import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
 
 /**
@@ -163,6 +164,16 @@ public final class Scatter {
    */
   public Sampling sampling() {
     return sampling;
+  }
+
+  /**
+   * What a measure's numbers measure.
+   *
+   * @param measure its name
+   * @return the kind
+   */
+  public Kind kind(String measure) {
+    return answers.asked().get(answers.measure(measure)).kind();
   }
 
   /**

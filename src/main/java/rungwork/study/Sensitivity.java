@@ -3,6 +3,7 @@ package rungwork.study;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
 import tech.tablesaw.api.DoubleColumn;
 import tech.tablesaw.api.StringColumn;
@@ -50,6 +51,16 @@ public final class Sensitivity {
    */
   public String name() {
     return name;
+  }
+
+  /**
+   * What a measure's numbers measure.
+   *
+   * @param measure its name
+   * @return the kind
+   */
+  public Kind kind(String measure) {
+    return answers.asked().get(answers.measure(measure)).kind();
   }
 
   /**

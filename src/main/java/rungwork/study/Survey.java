@@ -9,6 +9,7 @@ import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
+import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
 import rungwork.study.Answers.Run;
 import rungwork.study.Study.Progress;
@@ -111,6 +112,16 @@ public final class Survey {
    */
   public List<String> variants() {
     return names;
+  }
+
+  /**
+   * What a measure's numbers measure.
+   *
+   * @param measure its name
+   * @return the kind
+   */
+  public Kind kind(String measure) {
+    return answers.asked().get(answers.measure(measure)).kind();
   }
 
   /**
