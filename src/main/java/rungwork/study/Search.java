@@ -1,5 +1,6 @@
 package rungwork.study;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -173,6 +174,7 @@ public final class Search {
                   order.length,
                   left.multipliedBy(Math.max(1, (order.length - first) / Math.max(1, total)))));
     }
+    progress.at(assessed, assessed, Duration.ZERO);
   }
 
   private void build(int index) {
