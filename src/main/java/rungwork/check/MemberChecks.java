@@ -1,14 +1,20 @@
 package rungwork.check;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import rungwork.check.Verdict.NotChecked;
+import rungwork.frame.Frame;
+import rungwork.frame.LoadCase;
 import rungwork.material.Material;
 import rungwork.material.RatedMaterial;
 import rungwork.material.Source;
+import rungwork.quantity.Units;
 import rungwork.solve.Response;
+import rungwork.solve.Solver;
 import rungwork.solve.YieldSurface;
 
 /** Every check of one member under one load case. */
@@ -71,10 +77,45 @@ public final class MemberChecks {
    * @return the checks that the load case asks of the member, in the order of the questions
    */
   public static List<Check> of(Member member, Response response, DesignFactor factor) {
-    LoadedMember loaded = LoadedMember.of(member, response, factor);
+    return all(LoadedMember.of(member, response, factor), QUESTIONS);
+  }
+
+  /**
+   * Checks a member that is not straight, the other way to check a column: an initial bow (EN
+   * 1993-1-1:2005, 5.3.2(3)b, table 5.1) stands in an analysis of second order, either way in both
+   * directions, and then no column is checked, because its buckling is in the moments.
+   *
+   * @param member the member, its lengths between held ends
+   * @param frame the frame on its supports
+   * @param loads the loads
+   * @param factor the design factor of the load case
+   * @return the checks, of each question the worst over the four bows
+   * @throws ModelException when the member's effective lengths have the frame's sway inside
+   */
+  public static List<Check> bowed(Member member, Frame frame, LoadCase loads, DesignFactor factor) {
+    List<Question> questions =
+        QUESTIONS.stream()
+            .filter(question -> !question.what().equals(ColumnBuckling.WHAT))
+            .toList();
+    Solver solver = Solver.secondOrder(frame);
+    Map<String, Check> worst = new LinkedHashMap<>();
+    for (LoadCase bow : new InitialBow(member, ColumnCurve.C).cases(loads, frame)) {
+      all(LoadedMember.of(member, solver.solve(bow), factor), questions)
+          .forEach(
+              check ->
+                  worst.merge(
+                      check.what() + check.verdict().reason(Units.METRIC),
+                      check,
+                      (one, two) ->
+                          two.utilisation().orElse(0) > one.utilisation().orElse(0) ? two : one));
+    }
+    return List.copyOf(worst.values());
+  }
+
+  private static List<Check> all(LoadedMember loaded, List<Question> questions) {
     LoadedMember effective = effective(loaded);
     List<Finding> torsion = OpenTorsion.of(effective).stream().toList();
-    List<Finding> proportions = answers(loaded, LimitState.PROPORTION);
+    List<Finding> proportions = answers(loaded, LimitState.PROPORTION, questions);
     List<String> doubts = new ArrayList<>();
     if (torsion.stream().anyMatch(OpenTorsion::leftOut)) {
       doubts.add("the stress of warping is left out");
@@ -83,8 +124,9 @@ public final class MemberChecks {
       doubts.add("a wall is not shown to reach yield before it buckles");
     }
     Stream<Finding> strength =
-        answers(effective, LimitState.YIELD).stream().map(finding -> finding.doubted(doubts));
-    Basis yield = factor.onYield();
+        answers(effective, LimitState.YIELD, questions).stream()
+            .map(finding -> finding.doubted(doubts));
+    Basis yield = loaded.factor().onYield();
     return Stream.of(
             strength.map(finding -> check(finding, loaded, yield)),
             torsion.stream().map(finding -> check(finding, loaded, yield)),
@@ -93,8 +135,9 @@ public final class MemberChecks {
         .toList();
   }
 
-  private static List<Finding> answers(LoadedMember loaded, LimitState limitState) {
-    return QUESTIONS.stream()
+  private static List<Finding> answers(
+      LoadedMember loaded, LimitState limitState, List<Question> questions) {
+    return questions.stream()
         .filter(question -> question.limitState() == limitState && question.arises(loaded))
         .flatMap(question -> answer(question, loaded).stream())
         .toList();

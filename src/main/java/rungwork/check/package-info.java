@@ -22,14 +22,19 @@
  * {@link rungwork.check.CheckSheet} with {@link rungwork.check.Caution}; then {@link
  * rungwork.check.Member} and {@link rungwork.check.MemberChecks}, which asks the package's {@code
  * Question}s: {@code CombinedStress}, {@code ColumnBuckling} (with {@link rungwork.check.Column},
- * {@link rungwork.check.ColumnCurve} and {@code BeamColumn}), {@code LateralTorsionalBuckling},
- * {@code SidewaysStrength} (with {@code CriticalMoment} and {@code MomentShape}), {@code
- * WallSlenderness} (with {@link rungwork.check.WallLimits}, {@code AmericanLimits} and {@code
- * EffectiveWidth}) and {@code OpenTorsion} (with {@code RestrainedWarping} and {@code Twist}).
+ * {@link rungwork.check.ColumnCurve}, {@code BeamColumn} and {@code InitialBow}), {@code
+ * LateralTorsionalBuckling}, {@code SidewaysStrength} (with {@code CriticalMoment} and {@code
+ * MomentShape}), {@code WallSlenderness} (with {@link rungwork.check.WallLimits}, {@code
+ * AmericanLimits} and {@code EffectiveWidth}) and {@code OpenTorsion} (with {@code
+ * RestrainedWarping} and {@code Twist}).
  *
  * <p>Where loads grow on top of what stands, {@link rungwork.check.MemberChecks} says at how many
  * times the growing ones a part first yields ({@code FirstYield} on {@code GrowingStress}), is
  * fully plastic ({@code FullYield}) or buckles ({@code ColumnOnset}), each in closed form.
+ *
+ * <p><b>Sway</b> of the frame is in a column's effective lengths or in its moments, never in both:
+ * {@link rungwork.check.Member.Sway} says where, and what would count it twice is refused. A column
+ * may be checked by its initial bow instead, {@code MemberChecks.bowed}.
  *
  * <p><b>Sources.</b> EN 1993-1-1:2005 for stress, columns and walls of steel; outside its range a
  * number is shown and marked, or nothing is said. Strength of materials for the stresses; V. Z.

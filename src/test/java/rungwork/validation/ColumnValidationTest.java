@@ -39,6 +39,13 @@ class ColumnValidationTest {
   }
 
   @Test
+  void initial_bows_are_those_of_table_5_1() {
+    Published.memory("EN 1993-1-1:2005, table 5.1, elastic analysis", "initial bow of a member")
+        .value("L/e₀, curve a", "", "300", 1 / ColumnCurve.A.bow())
+        .value("L/e₀, curve c", "", "200", 1 / ColumnCurve.C.bow());
+  }
+
+  @Test
   void a_published_column_of_eight_metres_has_its_printed_reduction_factor() {
     String source =
         "Steel Buildings in Europe, Multi-Storey Steel Buildings, part 4, worked example A.5";
