@@ -1,7 +1,6 @@
 package rungwork.check;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import rungwork.quantity.Kind;
 import rungwork.section.Properties;
@@ -42,10 +41,16 @@ record CompressedWall(Wall wall, Cut cut, double stress, double other) {
 
   /** The wall at its most compressed cut. */
   static CompressedWall of(Wall wall, List<Cut> cuts) {
-    return cuts.stream()
-        .map(cut -> wall.edge() == Edge.ROUND ? round(wall, cut) : flat(wall, cut))
-        .max(Comparator.comparingDouble(CompressedWall::stress))
-        .orElseThrow();
+    CompressedWall worst = at(wall, cuts.get(0));
+    for (Cut cut : cuts.subList(1, cuts.size())) {
+      CompressedWall here = at(wall, cut);
+      worst = here.stress > worst.stress ? here : worst;
+    }
+    return worst;
+  }
+
+  private static CompressedWall at(Wall wall, Cut cut) {
+    return wall.edge() == Edge.ROUND ? round(wall, cut) : flat(wall, cut);
   }
 
   private static CompressedWall flat(Wall wall, Cut cut) {

@@ -80,7 +80,11 @@ record LoadedMember(
 
   /** The largest value over all cuts. */
   double largest(ToDoubleFunction<InternalForces> force) {
-    return cuts.stream().mapToDouble(cut -> force.applyAsDouble(cut.forces())).max().orElseThrow();
+    double largest = Double.NEGATIVE_INFINITY;
+    for (Cut cut : cuts) {
+      largest = Math.max(largest, force.applyAsDouble(cut.forces()));
+    }
+    return largest;
   }
 
   /** Stress below which nothing is asked [Pa]. */

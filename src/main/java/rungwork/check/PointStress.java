@@ -2,7 +2,6 @@ package rungwork.check;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import rungwork.section.Properties;
@@ -22,15 +21,20 @@ record PointStress(Cut cut, StressPoint point, Twist twist, double equivalent) {
   /** A shear stress that is rounding only [Pa]. */
   private static final double NOTHING = 1;
 
-  private static final Comparator<PointStress> BY_STRESS =
-      Comparator.comparingDouble(PointStress::equivalent);
-
   /** The most stressed point of several cuts; nothing where a section has no stress points. */
   static Optional<PointStress> worst(List<Cut> cuts, Twist twist) {
-    return cuts.stream()
-        .flatMap(
-            cut -> cut.section().points().stream().map(point -> PointStress.of(cut, point, twist)))
-        .max(BY_STRESS);
+    Optional<PointStress> worst = Optional.empty();
+    double most = Double.NEGATIVE_INFINITY;
+    for (Cut cut : cuts) {
+      for (StressPoint point : cut.section().points()) {
+        PointStress here = PointStress.of(cut, point, twist);
+        if (here.equivalent > most) {
+          most = here.equivalent;
+          worst = Optional.of(here);
+        }
+      }
+    }
+    return worst;
   }
 
   private static PointStress of(Cut cut, StressPoint point, Twist twist) {
@@ -40,7 +44,7 @@ record PointStress(Cut cut, StressPoint point, Twist twist, double equivalent) {
         StressFormulas.SHEAR_SUM.value(
             StressFormulas.SHEAR_Y.value(f.vy(), 1 / point.perVy()),
             StressFormulas.SHEAR_Z.value(f.vz(), 1 / point.perVz()),
-            twist.shear(f.t(), point).result());
+            twist.shearStress(f.t(), point));
     return new PointStress(cut, point, twist, StressFormulas.VON_MISES.value(sigma, tau));
   }
 

@@ -75,6 +75,13 @@ record Twist(Optional<RestrainedWarping> held, double torque, Place place) {
     return StressFormulas.PART_TWIST.with(part, Math.copySign(torque, here), modulus);
   }
 
+  /** The bare shear stress of the torque, for searching [Pa]. */
+  double shearStress(double here, StressPoint point) {
+    return held.isEmpty()
+        ? StressFormulas.TWIST.value(here, 1 / point.perT())
+        : shear(here, point).result();
+  }
+
   private Step warping(StressPoint point) {
     return held.orElseThrow().stress(torque, point);
   }
