@@ -40,15 +40,6 @@ public final class OrderOfFailure {
   /** The hit's deceleration in the frame's runs; the answer is in proportion [m/s²]. */
   private static final Quantity<Acceleration> REFERENCE = g(10);
 
-  /**
-   * What the strength behind must be over that in front before the order counts as shown: joints,
-   * sharing between paths and the real walls are in no figure. Common practice, no source.
-   */
-  static final double SHOWN = 1.6;
-
-  /** Below this the part behind is no stronger than the scatter of its own figures [1]. */
-  static final double HARDLY = 1.1;
-
   /** What every vehicle has, or is asked about. */
   private static final List<Zone> EXPECTED =
       List.of(
@@ -430,12 +421,7 @@ public final class OrderOfFailure {
      * @return holds from 1.6 on; does not hold when even the ends that suit it best are below 1.1
      */
     public RigidOrCrush.Order order() {
-      if (ratio.low() >= SHOWN) {
-        return RigidOrCrush.Order.HOLDS;
-      }
-      return ratio.high() < HARDLY
-          ? RigidOrCrush.Order.DOES_NOT_HOLD
-          : RigidOrCrush.Order.NOT_SHOWN;
+      return RigidOrCrush.Order.of(ratio);
     }
 
     @Override
