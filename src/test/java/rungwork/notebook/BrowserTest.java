@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.OutputStream;
-import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -37,13 +35,7 @@ class BrowserTest {
   }
 
   private static Path page(Path notebook) throws IOException {
-    PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream());
-    Path out = folder.resolve("pages");
-    assertEquals(
-        0,
-        new Commands(nowhere, nowhere, Surroundings.ofProcess(nowhere))
-            .run("run", notebook.toString(), "--out", out.toString()));
-    return out.resolve(notebook.getFileName().toString().replace(".ipynb", ".html"));
+    return Ran.notebook(notebook).page();
   }
 
   private static External.Result browse(Path page, String... options) throws IOException {

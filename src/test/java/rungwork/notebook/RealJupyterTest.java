@@ -94,9 +94,7 @@ class RealJupyterTest {
   @ParameterizedTest
   @MethodSource("notebooks")
   void jupyter_and_the_runner_put_out_the_same_text(Path notebook) throws IOException {
-    Path byRunner = folder.resolve("runner");
     Path byJupyter = folder.resolve("jupyter");
-    assertEquals(0, commands().run("run", notebook.toString(), "--out", byRunner.toString()));
     External.Result result =
         python(
             "-m",
@@ -111,7 +109,7 @@ class RealJupyterTest {
             notebook.toString());
     assertEquals(0, result.status(), result.output());
     Path name = notebook.getFileName();
-    List<String> texts = texts(byRunner.resolve(name));
+    List<String> texts = texts(Ran.notebook(notebook).executed());
     assertFalse(texts.isEmpty());
     assertEquals(texts(byJupyter.resolve(name)), texts);
   }
@@ -119,14 +117,12 @@ class RealJupyterTest {
   @ParameterizedTest
   @MethodSource("notebooks")
   void what_the_runner_writes_is_valid_in_the_notebook_format(Path notebook) throws IOException {
-    Path out = folder.resolve("valid");
-    assertEquals(0, commands().run("run", notebook.toString(), "--out", out.toString()));
     External.Result result =
         python(
             "-c",
             "import sys, nbformat; n = nbformat.read(sys.argv[1], as_version=nbformat.NO_CONVERT);"
                 + " nbformat.validate(n); print(n.nbformat, n.nbformat_minor)",
-            out.resolve(notebook.getFileName()).toString());
+            Ran.notebook(notebook).executed().toString());
     assertEquals(new External.Result(0, "4 5\n"), result);
   }
 
