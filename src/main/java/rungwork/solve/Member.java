@@ -222,8 +222,10 @@ final class Member {
 
   private static void addProduct(double[][] sum, double factor, double[] left, double[] right) {
     for (int i = 0; i < left.length; i++) {
-      for (int j = 0; j < right.length; j++) {
-        sum[i][j] += factor * left[i] * right[j];
+      if (left[i] != 0) {
+        for (int j = 0; j < right.length; j++) {
+          sum[i][j] += factor * left[i] * right[j];
+        }
       }
     }
   }

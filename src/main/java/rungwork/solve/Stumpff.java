@@ -22,12 +22,21 @@ final class Stumpff {
   /** Terms after which a series for |z| up to {@link #SERIES} no longer changes. */
   private static final int TERMS = 16;
 
+  /** Below this |z| half as many do. */
+  private static final double SMALL = 0.3;
+
   private static final double[] FACTORIAL = {1, 1, 2, 6, 24, 120};
+
+  /** 1/n!, what is left without a normal force. */
+  private static final double[] WITHOUT_FORCE = {1, 1, 1 / 2.0, 1 / 6.0, 1 / 24.0, 1 / 120.0};
 
   private Stumpff() {}
 
   /** C₀ to C₅ at z. */
   static double[] of(double z) {
+    if (z == 0) {
+      return WITHOUT_FORCE.clone();
+    }
     return Math.abs(z) < SERIES ? series(z) : closed(z);
   }
 
@@ -43,7 +52,7 @@ final class Stumpff {
 
   private static double sum(int n, double z) {
     double sum = 0;
-    for (int j = TERMS; j > 0; j--) {
+    for (int j = Math.abs(z) < SMALL ? TERMS / 2 : TERMS; j > 0; j--) {
       sum = (1 + sum) * z / ((n + 2 * j) * (n + 2 * j - 1));
     }
     return (1 + sum) / FACTORIAL[n];
