@@ -9,6 +9,7 @@ import static rungwork.quantity.Quantities.mm;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -116,7 +117,10 @@ class KickUpTest {
     return (frame.startOf(beam).x() + frame.endOf(beam).x()) / 2 > x;
   }
 
-  /** A level plan shows three quarters of the governing stress, and two fifths of the foot's. */
+  /**
+   * With the same joints a level plan hides a third of the rails' governing stress, and three
+   * fifths of what bends and presses the foot.
+   */
   @Test
   void leaving_the_kick_up_out_hides_much_of_the_stress() {
     Ladder high = raised().build();
@@ -124,30 +128,40 @@ class KickUpTest {
     assertTrue(flat.frame(Joints.RIGID).isFlat());
     assertFalse(high.frame(Joints.RIGID).isFlat());
     double governing = governing(flat) / governing(high);
-    assertTrue(governing < 0.75, () -> "governing: " + governing);
+    assertTrue(governing < 2.0 / 3, () -> "governing: " + governing);
     double foot = foot(flat) / foot(high);
     assertTrue(foot < 0.4, () -> "foot: " + foot);
   }
 
+  /** The rails' largest edge stress, its joints rigid and each mass on its foremost mounts. */
   private static double governing(Ladder ladder) {
-    return Assessment.of(Curlew.vehicle(), ladder, List.of(hit(Event.Hit.FULL_WIDTH)))
-        .sheet()
-        .checks()
-        .stream()
-        .filter(check -> check.what().equals("combined stress"))
-        .filter(check -> check.part().contains("rail"))
-        .mapToDouble(check -> check.utilisation().orElseThrow())
+    Response response = response(ladder);
+    return response.frame().beams().stream()
+        .map(Beam::name)
+        .filter(name -> name.contains("rail"))
+        .flatMap(name -> Stream.of(0, 1).map(end -> response.forces(name).at(end)))
+        .mapToDouble(KickUpTest::edgeStress)
         .max()
         .orElseThrow();
   }
 
   private static double foot(Ladder ladder) {
-    LoadCase impact = balance(ladder, hit(Event.Hit.FULL_WIDTH)).growing().get(0).impact();
-    Response response = Solver.unsupported(ladder.frame(Joints.RIGID)).solve(impact);
     int index = ladder.layout().railNodes(Side.LEFT).indexOf("front kick-up left foot");
-    InternalForces f = response.forces("left rail " + index).at(0);
+    InternalForces f = response(ladder).forces("left rail " + index).at(0);
     var p = TUBE.section().properties();
     return Math.abs(f.n()) / p.area() + Math.abs(f.my()) * 0.04 / p.iy();
+  }
+
+  private static Response response(Ladder ladder) {
+    LoadCase impact = balance(ladder, hit(Event.Hit.FULL_WIDTH)).growing().get(0).impact();
+    return Solver.unsupported(ladder.frame(Joints.RIGID)).solve(impact);
+  }
+
+  private static double edgeStress(InternalForces f) {
+    var p = TUBE.section().properties();
+    return Math.abs(f.n()) / p.area()
+        + Math.abs(f.my()) * 0.04 / p.iy()
+        + Math.abs(f.mz()) * 0.02 / p.iz();
   }
 
   @Test
