@@ -1,8 +1,10 @@
 package rungwork.check;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.EigenDecomposition;
 import rungwork.material.Elasticity;
 import rungwork.quantity.Kind;
 import rungwork.section.Properties;
@@ -96,22 +98,20 @@ record TwistingColumn(Elasticity elasticity, Properties section, Lengths lengths
    */
   record Lengths(double aboutY, double aboutZ, double twist) {}
 
-  /** The roots of the cubic lie apart by the three forces; the least is not above any of them. */
+  /**
+   * The reciprocals of the cubic's roots are the values of a symmetric matrix, so that the least
+   * root is found however close the next one lies.
+   */
   private static double leastRoot(double[] in) {
     double n1 = in[0];
     double n2 = in[1];
     double nt = in[2];
-    double y = in[3] * in[3] / (in[5] * in[5]);
-    double z = in[4] * in[4] / (in[5] * in[5]);
-    double top = Math.min(n1, Math.min(n2, nt));
-    return new BrentSolver(1e-13, 1e-13 * top)
-        .solve(
-            1000,
-            n ->
-                (n / top - n1 / top) * (n / n2 - 1) * (n / nt - 1)
-                    - n * n * ((n - n2) * y + (n - n1) * z) / (top * n2 * nt),
-            0,
-            top * (1 + 1e-12));
+    double y = in[3] / (in[5] * Math.sqrt(n1 * nt));
+    double z = in[4] / (in[5] * Math.sqrt(n2 * nt));
+    double[][] softness = {{1 / n1, 0, y}, {0, 1 / n2, z}, {y, z, 1 / nt}};
+    double[] values =
+        new EigenDecomposition(new Array2DRowRealMatrix(softness, false)).getRealEigenvalues();
+    return 1 / Arrays.stream(values).max().orElseThrow();
   }
 
   /** N₁, N₂, i₀, NT and, last, the elastic critical force. */

@@ -41,6 +41,7 @@ final class ElasticStage {
   private final Map<String, MemberOnsets> members = new LinkedHashMap<>();
   private final MemberOnsets whole = new MemberOnsets("frame");
   private final List<Double> critical = new ArrayList<>();
+  private Optional<String> unfollowed = Optional.empty();
   private final Map<String, YieldSurface> surfaces = new HashMap<>();
 
   /**
@@ -93,6 +94,11 @@ final class ElasticStage {
     Map<CrushTube.Strength, MemberOnsets.Pair> first = new LinkedHashMap<>();
     try {
       Optional<CriticalLoad> lowest = Buckling.of(anchored).lowest();
+      Optional<String> weak = lowest.flatMap(CriticalLoad::withoutWarping);
+      if (weak.isPresent()) {
+        unfollowed = weak;
+        return none(weak.get());
+      }
       lowest.ifPresent(one -> critical.add(one.factor() * reference));
       for (Member member : ended) {
         OptionalDouble force = criticalForce(member, both, lowest);
@@ -190,17 +196,24 @@ final class ElasticStage {
   }
 
   /**
-   * The deceleration at which the frame buckles as a whole, elastic; empty where none was found.
+   * The deceleration at which the frame buckles as a whole, elastic; empty where none was found, or
+   * where it was not followed in some run.
    */
   Optional<Range> critical() {
-    return critical.isEmpty()
+    return critical.isEmpty() || unfollowed.isPresent()
         ? Optional.empty()
         : Optional.of(
             Range.spanning(Kind.ACCELERATION, critical.stream().mapToDouble(Double::doubleValue)));
   }
 
-  /** The frame buckling as a whole. */
+  /** The frame buckling as a whole; not checked where it was not followed in some run. */
   MemberOnsets whole() {
-    return whole;
+    return unfollowed.map(ElasticStage::unfollowed).orElse(whole);
+  }
+
+  private static MemberOnsets unfollowed(String reason) {
+    MemberOnsets frame = new MemberOnsets("frame");
+    frame.add("all runs", none(reason));
+    return frame;
   }
 }

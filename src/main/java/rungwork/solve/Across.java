@@ -71,10 +71,10 @@ enum Across {
   /** Adds what a curvature without a force makes from the start on. */
   void addCurvature(double[] state, double curvature, double x, Member member) {
     double[] s = powers(0, x, member);
-    double slope = bending(member).slope(member.normalForce());
+    double slope = bending(member).slope(member.normalForce(this));
     state[turn()] += curvature * s[1];
     state[deflection()] += sign * slope * curvature * s[2];
-    state[moment()] += slope * member.normalForce() * curvature * s[2];
+    state[moment()] += slope * member.normalForce(this) * curvature * s[2];
   }
 
   /**
@@ -85,7 +85,7 @@ enum Across {
    */
   void add(double[] state, Load load, double h, Member member) {
     StabilityFunctions.Bending bending = bending(member);
-    double slope = bending.slope(member.normalForce());
+    double slope = bending.slope(member.normalForce(this));
     double[] s = powers(load.order, h, member);
     double sheared = load.order == 0 ? h : load.order == 1 ? h * h / 2 : h * h * h / 6;
     double force = slope * load.force;
@@ -96,13 +96,20 @@ enum Across {
     state[moment()] += sign * (force * s[1] - moment * s[0]);
   }
 
+  /** The slope of the bent axis, w′ [rad]. */
+  double slope(double[] state, Member member) {
+    StabilityFunctions.Bending bending = bending(member);
+    double turned = sign * state[turn()];
+    return bending.slope(member.normalForce(this)) * (turned + state[shear()] * bending.give());
+  }
+
   /** The shear force across the bent axis, V − N·w′: the one that makes M′. */
   double shearAcross(double[] state, Member member) {
-    if (member.normalForce() == 0) {
+    if (member.normalForce(this) == 0) {
       return state[shear()];
     }
-    double slope = bending(member).slope(member.normalForce());
-    return slope * (state[shear()] - member.normalForce() * sign * state[turn()]);
+    double slope = bending(member).slope(member.normalForce(this));
+    return slope * (state[shear()] - member.normalForce(this) * sign * state[turn()]);
   }
 
   /**
@@ -114,7 +121,8 @@ enum Across {
   double shearGrowth(double load, double curvature, double[] state, Member member) {
     StabilityFunctions.Bending bending = bending(member);
     double curved = state[moment()] / bending.rigidity() + curvature;
-    return -bending.slope(member.normalForce()) * (load + sign * member.normalForce() * curved);
+    return -bending.slope(member.normalForce(this))
+        * (load + sign * member.normalForce(this) * curved);
   }
 
   /**
@@ -124,12 +132,12 @@ enum Across {
    * @param turned turn of the start [rad]
    */
   double shearAtStart(double across, double turned, Member member) {
-    return across + member.normalForce() * sign * turned;
+    return across + member.normalForce(this) * sign * turned;
   }
 
   /** hⁿCₙ(λh²) and its next three integrals, which without a normal force are hⁿ/n! and so on. */
   private double[] powers(int order, double h, Member member) {
-    double[] c = Stumpff.of(bending(member).growth(member.normalForce()) * h * h);
+    double[] c = Stumpff.of(bending(member).growth(member.normalForce(this)) * h * h);
     double[] s = new double[4];
     double power = Math.pow(h, order);
     for (int k = 0; k < s.length; k++) {

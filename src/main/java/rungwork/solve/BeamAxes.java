@@ -18,8 +18,10 @@ import rungwork.frame.Point;
  * @param turn x, y and z in frame axes, 3 × 3
  * @param arms from each node to the beam's end, in frame axes, 2 × 3 [m]
  * @param offset distance of the line of shear centres from the line of centroids along y [m]
+ * @param lean how much a deflection of the line of shear centres along z counts as a twist, while a
+ *     normal force acts off it: see {@link Eccentric} [rad/m]
  */
-record BeamAxes(double length, double[][] turn, double[][] arms, double offset) {
+record BeamAxes(double length, double[][] turn, double[][] arms, double offset, double lean) {
   static BeamAxes of(Frame frame, Beam beam) {
     Point from = frame.startOf(beam);
     Point to = frame.endOf(beam);
@@ -36,7 +38,12 @@ record BeamAxes(double length, double[][] turn, double[][] arms, double offset) 
       {-sine, cosine, 0},
       {-cosine * rise / length, -sine * rise / length, level / length}
     };
-    return new BeamAxes(length, turn, arms, beam.section().properties().shearCentreY());
+    return new BeamAxes(length, turn, arms, beam.section().properties().shearCentreY(), 0);
+  }
+
+  /** The same beam while a normal force acts off its shear centres. */
+  BeamAxes leaning(double share) {
+    return new BeamAxes(length, turn, arms, offset, share);
   }
 
   private static double[] arm(Frame frame, End.Arm arm) {
@@ -58,6 +65,7 @@ record BeamAxes(double length, double[][] turn, double[][] arms, double offset) 
             turn[j][0] * nodes[i + 3] + turn[j][1] * nodes[i + 4] + turn[j][2] * nodes[i + 5];
       }
       own[i + 2] += offset * own[i + 3];
+      own[i + 3] += lean * own[i + 2];
     }
     return own;
   }
@@ -67,8 +75,9 @@ record BeamAxes(double length, double[][] turn, double[][] arms, double offset) 
     double[] nodes = new double[ends.length];
     for (int i = 0; i < nodes.length; i += 6) {
       double[] arm = arms[i / 6];
-      double[] force = toFrame(ends[i], ends[i + 1], ends[i + 2]);
-      double[] moment = toFrame(ends[i + 3] + offset * ends[i + 2], ends[i + 4], ends[i + 5]);
+      double across = ends[i + 2] + lean * ends[i + 3];
+      double[] force = toFrame(ends[i], ends[i + 1], across);
+      double[] moment = toFrame(ends[i + 3] + offset * across, ends[i + 4], ends[i + 5]);
       for (int j = 0; j < 3; j++) {
         nodes[i + j] = force[j];
       }
@@ -92,7 +101,8 @@ record BeamAxes(double length, double[][] turn, double[][] arms, double offset) 
    * Forces and moments in its own axes.
    *
    * @param load forces along p, q, n and moments about them, on the line of centroids
-   * @return forces along x, y, z, the torque about the line of shear centres, moments about y, z
+   * @return forces along x, y, z, the torque about the line of shear centres, moments about y, z;
+   *     the force along z less what the torque does to a leaning beam
    */
   double[] ofLoad(double[] load) {
     double[] own = new double[6];
@@ -101,6 +111,7 @@ record BeamAxes(double length, double[][] turn, double[][] arms, double offset) 
       own[3 + j] = turn[j][0] * load[3] + turn[j][1] * load[4] + turn[j][2] * load[5];
     }
     own[3] -= offset * own[2];
+    own[2] -= lean * own[3];
     return own;
   }
 }

@@ -63,7 +63,7 @@ public final class BeamForces {
         state[Span.N],
         Across.IN_PLANE.shearAcross(state, member),
         Across.OUT_OF_PLANE.shearAcross(state, member),
-        state[Span.T],
+        member.torque(state),
         state[Span.MY],
         state[Span.MZ]);
   }

@@ -15,9 +15,13 @@ import rungwork.fault.ModelException;
  * the bounds down to rounding. Each beam is halved, so that its bow shows, and each half takes its
  * mean normal force.
  *
- * <p><b>Left out:</b> torsional and flexural-torsional buckling, lateral-torsional buckling, the
- * growth of moments before the critical load, yielding. A frame that nothing holds buckles between
- * the far nodes that are held to remove its free motion.
+ * <p>A beam whose shear centre lies off its centroid bends out of the plane and twists at once; its
+ * stiffness against warping is left out, so that its load is never too high ({@link
+ * CriticalLoad#withoutWarping}).
+ *
+ * <p><b>Left out:</b> buckling by twist alone, lateral-torsional buckling, the growth of moments
+ * before the critical load, yielding. A frame that nothing holds buckles between the far nodes that
+ * are held to remove its free motion.
  */
 public final class Buckling {
   private static final int PIECES = 2;
@@ -85,11 +89,8 @@ public final class Buckling {
    * the lowest of all.
    *
    * @return empty where no beam is compressed
-   * @throws ModelException when a compressed beam's shear centre lies off its centroid: it would
-   *     bend and twist together
    */
   public Optional<CriticalLoad> outOfPlane() {
-    SecondOrderLimits.refuseEccentric(response.structure(), response.normalForces(1));
     return lowest(flatOr(Action.GRILLAGE));
   }
 
@@ -97,10 +98,8 @@ public final class Buckling {
    * The lowest critical load of all.
    *
    * @return empty where no beam is compressed
-   * @throws ModelException as {@link #outOfPlane()}
    */
   public Optional<CriticalLoad> lowest() {
-    SecondOrderLimits.refuseEccentric(response.structure(), response.normalForces(1));
     if (!compressed()) {
       return Optional.empty();
     }
@@ -135,10 +134,8 @@ public final class Buckling {
    * @param factor the largest that is asked for [1], above zero
    * @return empty where no beam is compressed, or where the frame is stable under this many times
    *     its loads
-   * @throws ModelException as {@link #outOfPlane()}
    */
   public Optional<CriticalLoad> outOfPlaneBelow(double factor) {
-    SecondOrderLimits.refuseEccentric(response.structure(), response.normalForces(1));
     return below(flatOr(Action.GRILLAGE), factor);
   }
 

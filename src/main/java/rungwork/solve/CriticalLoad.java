@@ -1,6 +1,7 @@
 package rungwork.solve;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import rungwork.fault.Scale;
@@ -87,6 +88,29 @@ public final class CriticalLoad {
     }
     return OptionalDouble.of(
         Math.PI * Math.sqrt(shape.rigidity(index, action) / shape.compression(index)));
+  }
+
+  /**
+   * What makes this load lower than the true one, perhaps by far.
+   *
+   * @return which beam takes part that bends and twists at once, because its shear centre lies off
+   *     its centroid, while its warping stiffness is left out; empty when none does
+   */
+  public Optional<String> withoutWarping() {
+    return action == Action.FRAME
+        ? Optional.empty()
+        : beams.stream()
+            .filter(beam -> Eccentric.concerns(beam.section().properties()))
+            .map(Beam::name)
+            .filter(this::takesPart)
+            .findFirst()
+            .map(
+                beam ->
+                    "beam "
+                        + beam
+                        + " would bend and twist at once with only Saint-Venant torsion against it;"
+                        + " its warping stiffness, which may be most of what it has, is left out;"
+                        + " not checked");
   }
 
   private int index(String beam) {

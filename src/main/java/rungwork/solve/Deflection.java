@@ -31,9 +31,9 @@ final class Deflection {
   double[] at(double fraction) {
     double x = fraction * member.length();
     double[] by = span.at(fraction, member);
-    double turnX = start[3] + by[Span.TURN_X];
     double alongY = start[1] + start[5] * x + by[Span.V];
     double alongZ = start[2] - start[4] * x + by[Span.W];
+    double turnX = start[3] + by[Span.TURN_X] - member.axes().lean() * alongZ;
     double[] move =
         member.axes().toFrame(start[0] + by[Span.U], alongY, alongZ - member.offset() * turnX);
     double[] turn =

@@ -30,11 +30,16 @@ final class Member {
   /** Ways to strain it. */
   static final int DEFORMATIONS = 6;
 
+  /** A count of critical loads that no frame's stiffness makes up for. */
+  private static final int WITHOUT_END = 1_000_000;
+
   private final Beam beam;
   private final double length;
   private final BeamAxes axes;
   private final Rigidity rigidity;
+  private final double torsion;
   private final double normalForce;
+  private final Eccentric eccentric;
   private final double[][] compatibility;
   private final double[][] chords;
   private final Condensation condensation;
@@ -50,7 +55,9 @@ final class Member {
     axes = BeamAxes.of(frame, beam);
     length = axes.length();
     rigidity = Rigidity.of(beam);
+    torsion = rigidity.twisting();
     normalForce = 0;
+    eccentric = Eccentric.none(torsion, 0);
     compatibility = byMotions(this::deformations, DEFORMATIONS);
     chords = byMotions(this::chords, 2);
     condensation = new Condensation(stiffness(), Joint.of(beam, length));
@@ -59,10 +66,15 @@ final class Member {
   private Member(Member unloaded, double normalForce) {
     beam = unloaded.beam;
     length = unloaded.length;
-    axes = unloaded.axes;
-    rigidity = unloaded.rigidity;
     this.normalForce = normalForce;
-    compatibility = unloaded.compatibility;
+    torsion = unloaded.torsion;
+    eccentric = Eccentric.of(beam.section().properties(), torsion, normalForce);
+    axes = unloaded.axes.leaning(eccentric.lean());
+    rigidity = unloaded.rigidity.twisting(eccentric.twisting());
+    compatibility =
+        axes.lean() == unloaded.axes.lean()
+            ? unloaded.compatibility
+            : byMotions(this::deformations, DEFORMATIONS);
     chords = unloaded.chords;
     condensation = new Condensation(stiffness(), Joint.of(beam, length));
   }
@@ -96,6 +108,20 @@ final class Member {
     return normalForce;
   }
 
+  /** The force that pushes or pulls it across in one plane in second order [N]. */
+  double normalForce(Across across) {
+    return across == Across.OUT_OF_PLANE ? eccentric.across() : normalForce;
+  }
+
+  /** The torque that twists the section: all of it, less what a normal force off it takes. */
+  double torque(double[] state) {
+    if (eccentric.lean() == 0) {
+      return state[Span.T];
+    }
+    double slope = Across.OUT_OF_PLANE.slope(state, this);
+    return torsion * (state[Span.T] / rigidity.twisting() - eccentric.lean() * slope);
+  }
+
   /** EA, GJ, EIz, EIy, GAy and GAz. */
   Rigidity rigidity() {
     return rigidity;
@@ -122,9 +148,13 @@ final class Member {
    * action.
    */
   int criticalLoadsBelow(Action action) {
+    if (eccentric.buckled() && action != Action.FRAME) {
+      return WITHOUT_END;
+    }
     int clamped = 0;
     for (Across across : action.across()) {
-      clamped += StabilityFunctions.of(across.bending(this), length, normalForce).clampedModes();
+      clamped +=
+          StabilityFunctions.of(across.bending(this), length, normalForce(across)).clampedModes();
     }
     return clamped + condensation.negatives(action);
   }
@@ -135,13 +165,15 @@ final class Member {
     k[0][0] = rigidity.stretching() / length;
     k[1][1] = rigidity.twisting() / length;
     for (Across across : Across.values()) {
-      addBending(k, across.firstDeformation(), across.bending(this));
+      addBending(k, across);
     }
     return k;
   }
 
-  private void addBending(double[][] k, int first, StabilityFunctions.Bending bending) {
-    StabilityFunctions of = StabilityFunctions.of(bending, length, normalForce);
+  private void addBending(double[][] k, Across across) {
+    int first = across.firstDeformation();
+    StabilityFunctions of =
+        StabilityFunctions.of(across.bending(this), length, normalForce(across));
     k[first][first] = of.near();
     k[first + 1][first + 1] = of.near();
     k[first][first + 1] = of.far();
@@ -213,8 +245,9 @@ final class Member {
       }
     }
     if (normalForce != 0) {
-      for (double[] chord : chords) {
-        addProduct(result, normalForce * length, chord, chord);
+      for (Across across : Across.values()) {
+        double[] chord = chords[across.ordinal()];
+        addProduct(result, normalForce(across) * length, chord, chord);
       }
     }
     return result;
@@ -279,7 +312,7 @@ final class Member {
    */
   double[] endForces(double[] s, double[] free) {
     double momentZ = free[Span.MZ] - normalForce * free[Span.V];
-    double momentY = free[Span.MY] + normalForce * free[Span.W];
+    double momentY = free[Span.MY] + eccentric.across() * free[Span.W];
     double shearY = (momentZ - s[2] - s[3]) / length;
     double shearZ = (s[4] + s[5] - momentY) / length;
     return new double[] {
@@ -308,8 +341,8 @@ final class Member {
   void addChordForces(double[] ends, double[] chords) {
     ends[1] -= normalForce * chords[0];
     ends[7] += normalForce * chords[0];
-    ends[2] += normalForce * chords[1];
-    ends[8] -= normalForce * chords[1];
+    ends[2] += eccentric.across() * chords[1];
+    ends[8] -= eccentric.across() * chords[1];
   }
 
   /**
@@ -334,6 +367,11 @@ final class Member {
       return across == Across.IN_PLANE
           ? new StabilityFunctions.Bending(bendingZ, 1 / shearingY)
           : new StabilityFunctions.Bending(bendingY, 1 / shearingZ);
+    }
+
+    /** With another stiffness against twist. */
+    Rigidity twisting(double other) {
+      return new Rigidity(stretching, other, bendingZ, bendingY, shearingY, shearingZ);
     }
 
     /** EA, GJ, EIz or EIy, counted from 0. */

@@ -16,8 +16,10 @@ import rungwork.frame.LoadCase;
  * half the moments.
  *
  * <p><b>Assumed.</b> Small turns of the chords; in each beam its mean normal force, so that a beam
- * on which the normal force varies is better cut; a load keeps its direction. <b>Left out:</b>
- * shortening by bending, torsion by a normal force, flexural-torsional buckling, yielding.
+ * on which the normal force varies is better cut; a load keeps its direction. Where the shear
+ * centre lies off the centroid the normal force bends and twists at once, against Saint-Venant
+ * torsion alone: motions come out too large rather than too small. <b>Left out:</b> shortening by
+ * bending, torsion by a normal force at the shear centre, warping, yielding.
  */
 final class SecondOrder implements Solver {
   /** Normal forces have settled when a turn changes them by less than this part [1]. */
@@ -54,7 +56,6 @@ final class SecondOrder implements Solver {
     double[] forces = linear.normalForces(1);
     for (int turn = 0; turn < MOST_TURNS; turn++) {
       SecondOrderLimits.refuseUnfit(structure, forces);
-      SecondOrderLimits.refuseEccentric(structure, forces);
       SecondOrderLimits.refuseRopes(structure, forces);
       Response response = turn(structure.under(forces), actions, linear);
       double[] now = response.normalForces(1);

@@ -16,9 +16,6 @@ final class SecondOrderLimits {
   /** Pull over EI/L² from which a beam hangs like a rope: √150 waves lose six digits [1]. */
   private static final double ROPE = 150;
 
-  /** A shear centre this close to the centroid is there: rounding of lengths added up [m]. */
-  private static final double CENTRED = 1e-9;
-
   private SecondOrderLimits() {}
 
   /** Refuses sliding ends and rigid arms where a normal force acts. */
@@ -50,16 +47,6 @@ final class SecondOrderLimits {
                     member.beam().name(), Scale.KN.show(normalForces[i]), Scale.KN.show(most)));
       }
     }
-  }
-
-  /** Refuses a shear centre off the centroid where a normal force acts. */
-  static void refuseEccentric(Structure structure, double[] normalForces) {
-    refuse(
-        structure,
-        normalForces,
-        member -> Math.abs(member.offset()) > CENTRED,
-        "has its shear centre off its centroid, so that it bends out of the plane and twists"
-            + " together, which is not computed; not checked");
   }
 
   private static boolean slides(End end) {

@@ -23,9 +23,10 @@
  * loads have moved the frame: stability functions and, along a beam, exact waves or hyperbolas, in
  * the plane and out of it, each beam under its mean normal force, found by turns until it settles.
  * {@link rungwork.solve.Buckling} finds the lowest critical load of each action by counting, so
- * that none is missed. A rigid arm, an end that slides across and a shear centre off the centroid
- * are refused there where a normal force acts. Left out: shortening by bending, torsional,
- * flexural-torsional and lateral-torsional buckling, yielding, a bow or lean that nobody stated.
+ * that none is missed. A rigid arm and an end that slides across are refused there where a normal
+ * force acts. Where the shear centre lies off the centroid the force bends and twists at once
+ * ({@code Eccentric}), without warping stiffness. Left out: shortening by bending, buckling by
+ * twist alone, lateral-torsional buckling, yielding, a bow or lean that nobody stated.
  *
  * <p><b>Assumed.</b> Small motions; equilibrium on the undeformed frame but in second order;
  * sections that stay plane, without shear strain (Euler and Bernoulli) unless a beam says otherwise
@@ -65,9 +66,9 @@
  * {@code Joint} and {@code Condensation}, {@code Structure}, {@code Loading} with {@code Span} and
  * {@code Term}, {@code Equations} over {@code Assembly} and {@code BandFactor} and {@code
  * Mechanism}, {@code Solution} with {@code Motions}, {@code Deflection}; {@code StabilityFunctions}
- * and {@code Across} on {@code Stumpff}, {@code SecondOrderLimits}; {@code CriticalCount} and
- * {@code BuckledShape} on a {@code Cutting}; {@code MovingMasses} of {@code BeamMass} and {@code
- * ItemMass} under {@code Subspace}.
+ * and {@code Across} on {@code Stumpff}, {@code Eccentric}, {@code SecondOrderLimits}; {@code
+ * CriticalCount} and {@code BuckledShape} on a {@code Cutting}; {@code MovingMasses} of {@code
+ * BeamMass} and {@code ItemMass} under {@code Subspace}.
  *
  * <p>Sources: slope deflection and direct stiffness as in any text on matrix analysis of
  * structures; Timoshenko and Gere, Theory of Elastic Stability (1961, from memory); the count of

@@ -41,6 +41,7 @@ final class FrameStability {
   private final Response response;
   private final double gamma;
   private final List<String> reasons = new ArrayList<>();
+  private boolean followed = true;
   private final Optional<CriticalLoad> inPlane;
   private final Optional<CriticalLoad> outOfPlane;
 
@@ -60,7 +61,11 @@ final class FrameStability {
 
   private Optional<CriticalLoad> found(Supplier<Optional<CriticalLoad>> search) {
     try {
-      return search.get();
+      Optional<CriticalLoad> load = search.get();
+      Optional<String> weak = load.flatMap(CriticalLoad::withoutWarping);
+      weak.ifPresent(reasons::add);
+      followed &= weak.isEmpty();
+      return weak.isPresent() ? Optional.empty() : load;
     } catch (ModelException notCovered) {
       reasons.add(notCovered.getMessage());
       return Optional.empty();
@@ -128,7 +133,7 @@ final class FrameStability {
 
   /** The response in second order, where it is asked for and there is one. */
   Optional<Response> secondOrder(Solver solver, LoadCase loads) {
-    if (lowest().filter(load -> load.factor() < FIRST_ORDER * gamma).isEmpty()) {
+    if (!followed || lowest().filter(load -> load.factor() < FIRST_ORDER * gamma).isEmpty()) {
       return Optional.empty();
     }
     if (lowest().get().factor() <= 1) {

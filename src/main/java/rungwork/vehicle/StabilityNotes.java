@@ -15,7 +15,9 @@ final class StabilityNotes {
 
   private final Map<Event, Least> least = new LinkedHashMap<>();
   private final Set<Event> secondOrder = new LinkedHashSet<>();
-  private final Map<String, Set<String>> reasons = new LinkedHashMap<>();
+  private final Map<String, Unmade> unmade = new LinkedHashMap<>();
+
+  private record Unmade(String reason, Set<String> events) {}
 
   void add(Event event, String loadCase, FrameStability found) {
     found
@@ -30,8 +32,9 @@ final class StabilityNotes {
         .reasons()
         .forEach(
             reason ->
-                reasons
-                    .computeIfAbsent(withoutForce(reason), none -> new LinkedHashSet<>())
+                unmade
+                    .computeIfAbsent(withoutName(reason), none -> first(reason))
+                    .events()
                     .add(event.name()));
   }
 
@@ -39,7 +42,15 @@ final class StabilityNotes {
     secondOrder.add(event);
   }
 
-  /** A reason says how large a force is, which differs from case to case. */
+  /** A reason names a beam and says how large a force is, which differ from case to case. */
+  private static String withoutName(String reason) {
+    return withoutForce(reason).replaceFirst("^beam .*? (would|carries)", "$1");
+  }
+
+  private static Unmade first(String reason) {
+    return new Unmade(withoutForce(reason), new LinkedHashSet<>());
+  }
+
   private static String withoutForce(String reason) {
     return reason.replaceFirst(
         " carries a normal force of .*? and ", " carries a normal force and ");
@@ -71,13 +82,13 @@ final class StabilityNotes {
 
   /** What could not be followed. */
   List<String> notMade() {
-    return reasons.entrySet().stream()
+    return unmade.values().stream()
         .map(
-            entry ->
+            one ->
                 "buckling of the whole frame in "
-                    + String.join("; ", entry.getValue())
+                    + String.join("; ", one.events())
                     + ": "
-                    + entry.getKey())
+                    + one.reason())
         .toList();
   }
 }

@@ -3,10 +3,7 @@ package rungwork.check;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Arrays;
 import java.util.Random;
-import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.EigenDecomposition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -56,29 +53,40 @@ class TwistingColumnTest {
     assertEquals(1, critical(channel, 0.8, 0.1, 0.8) / expected, 1e-9);
   }
 
-  /** Energy of v, w and φ as sine waves: K − N·G is singular. */
+  /** Between nothing and the least root the cubic (N − N₁)(N − N₂)(N − NT) − … keeps its sign. */
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
-  void an_unsymmetric_section_buckles_where_its_energy_says(long seed) {
+  void an_unsymmetric_section_buckles_at_the_least_root_of_its_cubic(long seed) {
     Random random = new Random(seed);
     double y0 = 0.06 * (random.nextDouble() - 0.5);
     double z0 = 0.06 * (random.nextDouble() - 0.5);
-    Properties section = section(y0, z0);
     double length = 0.3 + random.nextDouble();
-    double square = 490e-9 / 500e-6 + y0 * y0 + z0 * z0;
-    double twist = STEEL.shearModulus() * 1.5e-9 + euler(60e-12, length);
-    double[] stiff = {euler(90e-9, length), euler(400e-9, length), twist};
-    double[][] load = {{1, 0, z0}, {0, 1, -y0}, {z0, -y0, square}};
-    for (int i = 0; i < 3; i++) {
-      for (int j = 0; j < 3; j++) {
-        load[i][j] /= Math.sqrt(stiff[i] * stiff[j]);
-      }
+    double critical = critical(section(y0, z0), length, length, length);
+    for (int i = 0; i < 2000; i++) {
+      assertTrue(cubic(critical * (1 - 1e-9) * i / 2000, y0, z0, length) < 0, "seed " + seed);
     }
-    double most =
-        Arrays.stream(new EigenDecomposition(new Array2DRowRealMatrix(load)).getRealEigenvalues())
-            .max()
-            .orElseThrow();
-    assertEquals(1, critical(section, length, length, length) * most, 1e-8, "seed " + seed);
+    assertTrue(cubic(critical * (1 - 1e-9), y0, z0, length) < 0, "seed " + seed);
+    assertTrue(cubic(critical * (1 + 1e-9), y0, z0, length) > 0, "seed " + seed);
+  }
+
+  private static double cubic(double n, double y0, double z0, double length) {
+    double square = 490e-9 / 500e-6 + y0 * y0 + z0 * z0;
+    double n1 = euler(400e-9, length);
+    double n2 = euler(90e-9, length);
+    double nt = (STEEL.shearModulus() * 1.5e-9 + euler(60e-12, length)) / square;
+    return (n - n1) * (n - n2) * (n - nt)
+        - n * n * ((n - n2) * y0 * y0 + (n - n1) * z0 * z0) / square;
+  }
+
+  /** Bending across the axis of symmetry at the very force at which the rest bends and twists. */
+  @Test
+  void two_ways_to_buckle_at_the_same_force_are_that_force() {
+    Properties channel = section(0.03, 0);
+    double together = critical(channel, 0.8, 0.1, 0.8);
+    double length = Math.PI * Math.sqrt(210e9 * 90e-9 / together);
+    for (double nearly : new double[] {1 - 1e-12, 1, 1 + 1e-12}) {
+      assertEquals(1, critical(channel, 0.8, nearly * length, 0.8) / together, 1e-9);
+    }
   }
 
   @Test

@@ -471,7 +471,7 @@ class OrderOfFailureTest {
     Part whole = part(order, "frame buckling as a whole");
     assertEquals(Optional.empty(), whole.first());
     assertTrue(
-        whole.detail().notes().get(0).contains("has its shear centre off its centroid"),
+        whole.detail().notes().get(0).contains("its warping stiffness, which may be most of what"),
         whole.detail().notes().toString());
     assertEquals(Optional.empty(), order.elastic().critical());
   }

