@@ -26,6 +26,7 @@ final class AssessmentPage {
             Optional.of(assessment.vehicle()),
             Optional.of(assessment.sheet()));
     blocks.add(new Block.Figure(plan.picture(units)));
+    blocks.add(new Block.Figure(plan.elevation(units)));
     blocks.addAll(SheetPage.body(assessment.sheet(), units));
     blocks.add(new Block.Heading("Frame"));
     blocks.add(

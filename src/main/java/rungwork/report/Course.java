@@ -27,6 +27,11 @@ record Course(
   /** Smaller than this part of the run's largest force is rounding [1]. */
   private static final double ROUNDING = 1e-9;
 
+  private static final int DIGITS = 3;
+
+  /** The last of three digits beside the number [1]. */
+  private static final double LAST_DIGIT = 1e-3;
+
   /** Frame action (N, Vy, Mz), then grillage action (T, Vz, My). */
   static List<Course> all(Run run) {
     Side y = Side.of(run.y());
@@ -71,8 +76,11 @@ record Course(
     return Math.max(Math.abs(at(highest())), Math.abs(at(lowest())));
   }
 
+  /** Three digits; 0 for what is less than half the last of the largest's three. */
   String number(Run.Cut cut, Units units) {
-    return units.scale(kind).number(at(cut), 3);
+    double value = at(cut);
+    boolean nothing = Math.abs(value) < LAST_DIGIT / 2 * largest();
+    return nothing ? "0" : units.scale(kind).number(value, DIGITS);
   }
 
   /** The largest force of the run, or the largest moment over the run's length. */

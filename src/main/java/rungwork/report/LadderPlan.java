@@ -3,18 +3,23 @@ package rungwork.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rungwork.check.CheckSheet;
+import rungwork.frame.Mass;
+import rungwork.frame.Node;
+import rungwork.frame.Point;
 import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
 import rungwork.report.Table.Column;
 import rungwork.report.Table.Row;
 import rungwork.vehicle.Crossmember;
+import rungwork.vehicle.Joints;
 import rungwork.vehicle.Ladder;
 import rungwork.vehicle.Mount;
 import rungwork.vehicle.Vehicle;
 
 /**
- * A ladder seen from above, to scale, with dimensions as on a workshop drawing.
+ * A ladder seen from above and from its left, to scale, with dimensions as on a workshop drawing.
  *
  * @param ladder the ladder
  * @param vehicle whose masses and axles are drawn too, if any
@@ -22,6 +27,8 @@ import rungwork.vehicle.Vehicle;
  */
 public record LadderPlan(Ladder ladder, Optional<Vehicle> vehicle, Optional<CheckSheet> sheet)
     implements Shown {
+  private static final double WIDTH = 780;
+
   /**
    * A ladder alone.
    *
@@ -62,12 +69,30 @@ public record LadderPlan(Ladder ladder, Optional<Vehicle> vehicle, Optional<Chec
     return new PlanDrawing(this, units).draw();
   }
 
+  /**
+   * The ladder from its left, in the same scale, with heights above the ground.
+   *
+   * @param units the reader's units
+   * @return the picture
+   */
+  public Picture elevation(Units units) {
+    return new ElevationDrawing(this, units).draw();
+  }
+
+  /** How large both drawings are [px/m]. */
+  double scale() {
+    Stream<Point> heavy = vehicle.stream().flatMap(v -> v.masses().stream().map(Mass::at));
+    Stream<Point> nodes = ladder.frame(Joints.RIGID).nodes().stream().map(Node::at);
+    return WIDTH / Sight.plan(1).around(Stream.concat(heavy, nodes).toList()).width();
+  }
+
   @Override
   public Page page(Units units) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.Title("Ladder " + ladder.name() + " in plan"));
     sheet.ifPresent(checks -> blocks.add(new Block.VerdictLine(checks.verdictLine())));
     blocks.add(new Block.Figure(picture(units)));
+    blocks.add(fromTheLeft(units));
     sheet.ifPresent(
         checks -> checks.cautions().forEach(one -> blocks.add(new Block.Warning(one.text()))));
     blocks.add(crossmembers(units));
@@ -78,6 +103,12 @@ public record LadderPlan(Ladder ladder, Optional<Vehicle> vehicle, Optional<Chec
       blocks.add(new Block.Folded(ladder.mounts().size() + " mounts", List.of(mounts(units))));
     }
     return new Page(blocks);
+  }
+
+  /** Heights matter most while a frame is drawn up; beside its checks they are folded. */
+  private Block fromTheLeft(Units units) {
+    Block figure = new Block.Figure(elevation(units));
+    return sheet.isEmpty() ? figure : new Block.Folded("The same from the left", List.of(figure));
   }
 
   private Table crossmembers(Units units) {

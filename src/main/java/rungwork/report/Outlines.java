@@ -7,7 +7,7 @@ import rungwork.section.Properties;
 import rungwork.section.Section;
 import rungwork.section.Segment;
 
-/** Outlines of sections as places on a drawing, with the beam's x coming towards the reader. */
+/** Outlines of sections as places on a drawing, with the beam's x going away from the reader. */
 final class Outlines {
   /** Straight pieces that a whole circle is drawn with. */
   private static final int CIRCLE = 96;
@@ -51,5 +51,17 @@ final class Outlines {
       return Math.sqrt(12 * p.iz() / p.area());
     }
     return around(loops(section, 1)).width();
+  }
+
+  /**
+   * How high a section is along z [m]; without an outline the height of the solid rectangle with
+   * its A and Iy, √(12 Iy/A).
+   */
+  static double height(Section section) {
+    if (section.outline().loops().isEmpty()) {
+      Properties p = section.properties();
+      return Math.sqrt(12 * p.iy() / p.area());
+    }
+    return around(loops(section, 1)).height();
   }
 }

@@ -5,12 +5,10 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import rungwork.check.Caution;
 import rungwork.check.Member;
 import rungwork.frame.Frame;
 import rungwork.frame.Mass;
-import rungwork.frame.Point;
 import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
 import rungwork.vehicle.Joints;
@@ -22,8 +20,6 @@ import rungwork.vehicle.Vehicle;
 
 /** Draws a ladder in plan, the front to the left, so the vehicle's left side lies below. */
 final class PlanDrawing {
-  private static final double WIDTH = 780;
-  private static final double LARGEST_MASS = 44;
   private static final double ROW = 15;
 
   private final LadderPlan plan;
@@ -35,7 +31,7 @@ final class PlanDrawing {
   private final Canvas canvas = new Canvas();
   private final Labels labels = new Labels(canvas);
   private final Map<String, Bar> bars = new LinkedHashMap<>();
-  private final List<Mass> masses;
+  private final Carried carried;
   private final PlanDimensions dimensions;
 
   PlanDrawing(LadderPlan plan, Units units) {
@@ -44,20 +40,20 @@ final class PlanDrawing {
     ladder = plan.ladder();
     colours = new PartColours(plan.sheet());
     frame = ladder.frame(Joints.RIGID);
-    Box metres = Sight.plan(1).around(places().toList());
-    sight = Sight.plan(WIDTH / metres.width());
+    sight = Sight.plan(plan.scale());
     dimensions = new PlanDimensions(ladder, units, sight, canvas, labels);
-    masses = plan.vehicle().map(this::carried).orElse(List.of());
+    carried =
+        plan.vehicle().map(v -> Carried.by(ladder, v)).orElseGet(() -> new Carried(List.of()));
     ladder.members().forEach(member -> bars.put(member.part(), bar(member)));
   }
 
   Picture draw() {
     plan.vehicle().ifPresent(this::axles);
     members();
-    masses.forEach(this::circle);
+    carried.masses().forEach(this::circle);
     ladder.mounts().forEach(this::keepFree);
     utilisations();
-    masses.forEach(this::massLabel);
+    carried.masses().forEach(this::massLabel);
     ladder.mounts().forEach(this::mount);
     railNames();
     Box drawn = canvas.box();
@@ -66,22 +62,6 @@ final class PlanDrawing {
     legend();
     String title = "Ladder " + ladder.name() + " in plan, front to the left";
     return new Picture(title, canvas.done(title), words());
-  }
-
-  /** What the ladder carries, the heaviest first; its own members are drawn as members. */
-  private List<Mass> carried(Vehicle vehicle) {
-    List<String> own = ladder.masses().stream().map(Mass::name).toList();
-    return vehicle.masses().stream()
-        .filter(mass -> !own.contains(mass.name()))
-        .sorted(Comparator.comparingDouble(mass -> -mass.kilograms()))
-        .toList();
-  }
-
-  private Stream<Point> places() {
-    Stream<Point> heavy =
-        plan.vehicle().stream().flatMap(vehicle -> vehicle.masses().stream().map(Mass::at));
-    Stream<Point> nodes = frame.nodes().stream().map(node -> node.at());
-    return Stream.concat(heavy, nodes);
   }
 
   private Bar bar(Member member) {
@@ -144,11 +124,7 @@ final class PlanDrawing {
 
   private void circle(Mass mass) {
     Spot at = sight.place(mass.at());
-    canvas.part(massWords(mass), () -> canvas.circle("weight", at, radius(mass)));
-  }
-
-  private double radius(Mass mass) {
-    return LARGEST_MASS * Math.sqrt(mass.kilograms() / masses.get(0).kilograms());
+    canvas.part(massWords(mass), () -> canvas.circle("weight", at, carried.radius(mass)));
   }
 
   private void massLabel(Mass mass) {
@@ -158,14 +134,14 @@ final class PlanDrawing {
     List<Label> places = new ArrayList<>();
     for (double row : new double[] {0, 1, -1, 2, -2, 3, -3, 4, -4}) {
       for (double side : new double[] {0, -0.5, 0.5, -1, 1}) {
-        places.add(middle.moved(side * (half + radius(mass) + 4), row * ROW));
+        places.add(middle.moved(side * (half + carried.radius(mass) + 4), row * ROW));
       }
     }
     labels.put(places);
   }
 
   private String massWords(Mass mass) {
-    return mass.name() + " " + Numbers.mass(mass.kilograms(), units);
+    return Carried.words(mass, units);
   }
 
   private void axles(Vehicle vehicle) {
@@ -289,7 +265,7 @@ final class PlanDrawing {
         String.join(
             ", ", dimensions.stations().stream().map(x -> Numbers.dimension(x, units)).toList()));
     bars.keySet().forEach(part -> out.append("\n- ").append(colours.title(part)));
-    masses.forEach(mass -> out.append("\n- ").append(massWords(mass)));
+    carried.masses().forEach(mass -> out.append("\n- ").append(massWords(mass)));
     return out.toString();
   }
 }

@@ -21,6 +21,11 @@ record Sight(double xx, double yx, double yy, double zy) {
     return new Sight(-scale, 0, scale, 0);
   }
 
+  /** Seen from the left. */
+  static Sight side(double scale) {
+    return new Sight(-scale, 0, 0, -scale);
+  }
+
   /** Seen from the left and above, heights upright and lengths level, both to scale. */
   static Sight oblique(double scale) {
     return new Sight(-scale, -0.5 * scale, 0.5 * scale, -scale);
@@ -30,7 +35,7 @@ record Sight(double xx, double yx, double yy, double zy) {
   static Sight of(Plane plane) {
     return switch (plane) {
       case PLAN -> oblique(1);
-      case SIDE -> new Sight(-1, 0, 0, -1);
+      case SIDE -> side(1);
       case FRONT -> new Sight(0, 1, 0, -1);
     };
   }

@@ -11,7 +11,7 @@
  * nothing from outside and run nothing. Whatever has a colour has its number too.
  *
  * <p><b>Which way round.</b> A vehicle is drawn with its front to the left; in plan its left side
- * is then below. Moments stand on the tension side.
+ * is then below; the elevation is seen from its left. Moments stand on the tension side.
  *
  * <pre>
  *   front  &lt;---  x                 z up

@@ -199,13 +199,39 @@ class LadderPlanTest {
 
   @Test
   void kick_ups_stand_in_a_table_of_their_own() {
-    Ladder raised =
-        Curlew.parts()
-            .rails(mm(450), mm(-2350), mm(800), Curlew.tube(80, 40))
-            .kickUp("front", mm(-100), mm(150), mm(90))
-            .build();
-    String text = LadderPlan.of(raised).page(Units.METRIC).text();
+    String text = LadderPlan.of(kickedUp()).page(Units.METRIC).text();
     assertTrue(text.contains("front           -100          150         90"), text);
     assertFalse(LadderPlan.of(Curlew.ladder()).page(Units.METRIC).text().contains("kick-up"));
+  }
+
+  @Test
+  void from_the_left_it_shows_heights_kick_ups_and_the_wheelbase() {
+    Ladder raised = kickedUp();
+    Picture picture = LadderPlan.of(raised).with(Curlew.vehicle()).elevation(Units.METRIC);
+    Drawings.holds(picture);
+    List<String> words = Drawings.words(picture);
+    assertTrue(
+        words.containsAll(List.of("rises 90 mm", "300", "250", "front axle")), words.toString());
+    assertTrue(words.stream().anyMatch(one -> one.startsWith("centre of mass ")));
+    Drawings.holds(LadderPlan.of(Curlew.tapering()).elevation(Units.INCH_POUND));
+  }
+
+  @Test
+  void from_the_left_a_rail_is_as_deep_as_its_tube_and_as_high_as_it_will_stand() {
+    LadderPlan plan = LadderPlan.of(kickedUp());
+    Picture picture = plan.elevation(Units.METRIC);
+    Element rail = (Element) part(picture, "left rail").getElementsByTagName("polygon").item(0);
+    double[] corners = Drawings.places(rail);
+    double level = plan.ladder().level();
+    assertEquals(0.08 * plan.scale(), Math.abs(corners[1] - corners[7]), 0.02, "80 mm tube");
+    assertEquals(-(level + 0.09) * plan.scale(), (corners[1] + corners[7]) / 2, 0.02);
+    assertEquals(-0.45 * plan.scale(), corners[0], 0.02, "the tip ahead of the front axle");
+  }
+
+  private static Ladder kickedUp() {
+    return Curlew.parts()
+        .rails(mm(450), mm(-2350), mm(800), Curlew.tube(80, 40))
+        .kickUp("front", mm(-100), mm(150), mm(90))
+        .build();
   }
 }
