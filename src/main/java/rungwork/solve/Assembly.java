@@ -109,9 +109,11 @@ final class Assembly {
 
   private void add(BandMatrix matrix, int[] places, double[][] k) {
     for (int i = 0; i < places.length; i++) {
-      for (int j = 0; j < places.length; j++) {
-        if (number[places[i]] != NONE && number[places[j]] != NONE) {
-          matrix.add(number[places[i]], number[places[j]], k[i][j]);
+      int row = number[places[i]];
+      for (int j = 0; row != NONE && j < places.length; j++) {
+        int column = number[places[j]];
+        if (k[i][j] != 0 && column != NONE) {
+          matrix.add(row, column, k[i][j]);
         }
       }
     }

@@ -98,6 +98,15 @@ final class BandFactor {
     return below;
   }
 
+  /** The logarithm of the size of the determinant, once it is factorised. */
+  double logDeterminant() {
+    double sum = 0;
+    for (int j = 0; j < size; j++) {
+      sum += Math.log(Math.abs(columns[j * (band + 1)]));
+    }
+    return sum;
+  }
+
   private double largestUnder(int column, int reach) {
     double largest = 0;
     for (int i = 1; i <= reach; i++) {

@@ -113,17 +113,21 @@ public final class BeamForces {
 
   /** Under a normal force the shear force is no polynomial: its zeros are looked for. */
   private void search(TreeSet<Double> stations, double from, double to) {
-    stations.addAll(Zeros.between(from, to, fraction -> at(fraction).vy()));
-    stations.addAll(Zeros.between(from, to, fraction -> at(fraction).vz()));
-    for (Across across : Across.values()) {
-      stations.addAll(Zeros.between(from, to, fraction -> shearGrowth(across, fraction)));
-    }
+    stations.addAll(Zeros.between(from, to, this::shears));
     add(stations, from, to, -span.perMetre(0, from, length()) / span.growth(0, from));
   }
 
-  private double shearGrowth(Across across, double fraction) {
-    double load = span.perMetre(across.shear() - Span.N, fraction, length());
-    return across.shearGrowth(load, span.curvature(across), span.at(fraction, member), member);
+  /** Both shear forces at a cut, and how much each grows a metre. */
+  private double[] shears(double fraction) {
+    double[] state = span.at(fraction, member);
+    double[] shears = new double[4];
+    for (Across across : Across.values()) {
+      double load = span.perMetre(across.shear() - Span.N, fraction, length());
+      shears[across.ordinal()] = across.shearAcross(state, member);
+      shears[2 + across.ordinal()] =
+          across.shearGrowth(load, span.curvature(across), state, member);
+    }
+    return shears;
   }
 
   private void add(TreeSet<Double> stations, double from, double to, double x) {

@@ -105,12 +105,12 @@ public final class Buckling {
     }
     List<Action> actions = structure.actions();
     Action first = actions.get(0);
-    CriticalLoad lowest = search(first, count(first), above(first), CLOSE);
+    CriticalLoad lowest = search(first, count(first), above(first));
     for (Action other : actions.subList(1, actions.size())) {
       double lower = (1 - ALIKE) * lowest.factor();
       CriticalCount count = count(other);
       if (count.below(lower) > 0) {
-        lowest = search(other, count, lower, CLOSE);
+        lowest = search(other, count, lower);
       }
     }
     return Optional.of(lowest);
@@ -144,9 +144,12 @@ public final class Buckling {
       return Optional.empty();
     }
     CriticalCount count = count(action);
-    return count.below(factor) == 0
-        ? Optional.empty()
-        : Optional.of(search(action, count, factor, NEAR));
+    CriticalCount.Trial there = count.trial(factor);
+    if (there.count() == 0) {
+      return Optional.empty();
+    }
+    double found = new NearSearch(count, factor, there).upper(NEAR);
+    return Optional.of(critical(action, count, found));
   }
 
   private Action flatOr(Action action) {
@@ -155,7 +158,7 @@ public final class Buckling {
 
   private Optional<CriticalLoad> lowest(Action action) {
     return compressed()
-        ? Optional.of(search(action, count(action), above(action), CLOSE))
+        ? Optional.of(search(action, count(action), above(action)))
         : Optional.empty();
   }
 
@@ -194,10 +197,10 @@ public final class Buckling {
     return bent / (1 + bent * bending.give());
   }
 
-  private CriticalLoad search(Action action, CriticalCount count, double above, double close) {
+  private CriticalLoad search(Action action, CriticalCount count, double above) {
     double low = 0;
     double high = above;
-    while (high - low > close * high) {
+    while (high - low > CLOSE * high) {
       double middle = low + PART * (high - low);
       if (count.below(middle) == 0) {
         low = middle;
@@ -206,8 +209,13 @@ public final class Buckling {
       }
     }
     count.below(low);
+    return critical(action, count, high);
+  }
+
+  /** The critical load at a factor, the equations left just below it. */
+  private CriticalLoad critical(Action action, CriticalCount count, double factor) {
     double[] shape = shape(count.equations());
-    return new CriticalLoad(high, action, new BuckledShape(cutting, count.at(high), shape));
+    return new CriticalLoad(factor, action, new BuckledShape(cutting, count.at(factor), shape));
   }
 
   /** The motion that the equations resist least, by inverse iteration. */

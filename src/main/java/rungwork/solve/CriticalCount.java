@@ -29,10 +29,35 @@ final class CriticalCount {
 
   /** The critical loads below a factor; the equations are left factorised there. */
   int below(double factor) {
+    return trial(factor).count();
+  }
+
+  /**
+   * What a factorisation at a factor tells.
+   *
+   * @param within critical loads of members between held nodes below it
+   * @param negatives values below zero of the stiffness matrix
+   * @param logDeterminant of that matrix, without its sign
+   */
+  record Trial(int within, int negatives, double logDeterminant) {
+    int count() {
+      return within + negatives;
+    }
+
+    /** Whether only one critical load lies below, and that not of a single member. */
+    boolean isSimple() {
+      return within == 0 && negatives == 1;
+    }
+  }
+
+  /** Factorises at a factor; the equations are left so. */
+  Trial trial(double factor) {
     Structure loaded = at(factor);
-    int within =
-        loaded.members().stream().mapToInt(member -> member.criticalLoadsBelow(action)).sum();
-    return within + equations.refactorise(loaded);
+    int within = 0;
+    for (Member member : loaded.members()) {
+      within += member.criticalLoadsBelow(action);
+    }
+    return new Trial(within, equations.refactorise(loaded), equations.logDeterminant());
   }
 
   /** The structure under a multiple of the normal forces. */

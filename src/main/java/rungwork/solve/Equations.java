@@ -55,6 +55,11 @@ final class Equations {
     return factor().factoriseThrough();
   }
 
+  /** The logarithm of the size of the determinant, as factorised last. */
+  double logDeterminant() {
+    return factor().logDeterminant();
+  }
+
   /** Adds the motions that some forces cause; forces of another action are passed over. */
   void addMotions(double[] forces, Motions motions) {
     double[] values = assembly.gathered(forces);

@@ -17,8 +17,8 @@ final class Structure {
   private final Frame frame;
   private final List<Node> nodes;
   private final List<Member> members;
-  private final Map<String, Integer> nodeIndex = new HashMap<>();
-  private final Map<String, Integer> memberIndex = new HashMap<>();
+  private final Map<String, Integer> nodeIndex;
+  private final Map<String, Integer> memberIndex;
   private final int[][] places;
   private final boolean[] held;
   private final double[] springs;
@@ -35,6 +35,8 @@ final class Structure {
     this.frame = frame;
     nodes = frame.nodes();
     members = frame.beams().stream().map(beam -> new Member(frame, beam)).toList();
+    nodeIndex = new HashMap<>();
+    memberIndex = new HashMap<>();
     nodes.forEach(node -> nodeIndex.put(node.name(), nodeIndex.size()));
     members.forEach(member -> memberIndex.put(member.beam().name(), memberIndex.size()));
     places = members.stream().map(this::places).toArray(int[][]::new);
@@ -49,8 +51,8 @@ final class Structure {
     frame = unloaded.frame;
     nodes = unloaded.nodes;
     this.members = members;
-    nodeIndex.putAll(unloaded.nodeIndex);
-    memberIndex.putAll(unloaded.memberIndex);
+    nodeIndex = unloaded.nodeIndex;
+    memberIndex = unloaded.memberIndex;
     places = unloaded.places;
     held = unloaded.held;
     springs = unloaded.springs;

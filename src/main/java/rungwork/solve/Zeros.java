@@ -2,11 +2,12 @@ package rungwork.solve;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleFunction;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * Where a smooth function crosses zero. A stable beam under a normal force bends through less than
- * one wave, so that {@value #STEPS} steps tell all crossings apart.
+ * Where smooth functions cross zero. A stable beam under a normal force bends through less than one
+ * wave, so that {@value #STEPS} steps tell all crossings apart.
  */
 final class Zeros {
   private static final int STEPS = 32;
@@ -16,16 +17,28 @@ final class Zeros {
 
   private Zeros() {}
 
-  /** The crossings strictly between two places, in rising order. */
-  static List<Double> between(double from, double to, DoubleUnaryOperator function) {
+  /**
+   * The crossings of several functions strictly between two places.
+   *
+   * @param functions their values at a place
+   */
+  static List<Double> between(double from, double to, DoubleFunction<double[]> functions) {
     List<Double> zeros = new ArrayList<>();
     double step = (Math.nextDown(to) - from) / STEPS;
-    for (int i = 0; i < STEPS; i++) {
-      double left = from + i * step;
-      double right = from + (i + 1) * step;
-      if (function.applyAsDouble(left) < 0 != function.applyAsDouble(right) < 0) {
-        zeros.add(crossing(left, right, function));
+    double[] before = functions.apply(from);
+    for (int i = 1; i <= STEPS; i++) {
+      double[] now = functions.apply(from + i * step);
+      for (int which = 0; which < now.length; which++) {
+        if (before[which] < 0 != now[which] < 0) {
+          int crossed = which;
+          zeros.add(
+              crossing(
+                  from + (i - 1) * step,
+                  from + i * step,
+                  place -> functions.apply(place)[crossed]));
+        }
       }
+      before = now;
     }
     return zeros;
   }
