@@ -171,7 +171,7 @@ final class Commands {
   private static int serve(Serving serving) throws IOException {
     KernelIdentity identity = new KernelIdentity("rungwork", Version.number(), Version.banner());
     try (Evaluator evaluator = new Evaluator(Composition.setup(value -> {}))) {
-      Rungwork.begin(evaluator);
+      Rungwork.begin(evaluator, Path.of(""));
       KernelEnd end = serving.by(new KernelServer(evaluator, identity));
       return end == KernelEnd.SHUT_DOWN ? DONE : FAILED;
     } catch (GeneralSecurityException e) {
@@ -185,7 +185,7 @@ final class Commands {
     NotebookRun run;
     try (Evaluator evaluator =
         new Evaluator(Composition.setup(value -> headlines.addAll(Headlines.of(value))))) {
-      Rungwork.begin(evaluator);
+      Rungwork.begin(evaluator, folder);
       run = runner(evaluator, limit, file).run(file, folder);
     } finally {
       around.live().accept("");

@@ -14,6 +14,7 @@ import rungwork.kernel.PageStyle;
 import rungwork.report.Page;
 import rungwork.report.Picture;
 import rungwork.report.Presentation;
+import rungwork.report.RecordDocument;
 
 /**
  * What cells see, how values show, how pages look: every choice that the other rooms leave open.
@@ -39,7 +40,10 @@ final class Composition {
   /** Cells that touch what most notebooks touch: a frame, its stiffness, a picture. */
   static final List<String> REHEARSAL =
       List.of(
-          "import rungwork.frame.*;\nimport rungwork.material.*;\nimport rungwork.section.*;\nimport rungwork.vehicle.*;\n"
+          "import rungwork.frame.*;\n"
+              + "import rungwork.material.*;\n"
+              + "import rungwork.section.*;\n"
+              + "import rungwork.vehicle.*;\n"
               + "Rungwork.start();",
           "var tube = new Stock(Section.squareTube(mm(50), mm(3)), Material.rated(\"S355J2H\"));\n"
               + "var ladder = Ladder.named(\"rehearsal\").level(mm(360))\n"
@@ -65,11 +69,15 @@ final class Composition {
   static DisplayRegistry displays() {
     DisplayRegistry displays = DisplayRegistry.plain();
     for (Presentation<?> each : Presentation.all()) {
-      displays = displays.with(each.type(), value -> bundle(each.page(value, Rungwork.units())));
+      displays = with(displays, each);
     }
-    return displays
+    return with(displays, RecordDocument.presentation(Version.ofProgramAndData()))
         .with(Picture.class, Composition::picture)
         .with(Quantity.class, quantity -> MimeBundle.text(Rungwork.units().show(quantity)));
+  }
+
+  private static DisplayRegistry with(DisplayRegistry displays, Presentation<?> one) {
+    return displays.with(one.type(), value -> bundle(one.page(value, Rungwork.units())));
   }
 
   private static MimeBundle bundle(Page page) {

@@ -1,16 +1,19 @@
 package rungwork.notebook;
 
+import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import rungwork.fault.ModelException;
 import rungwork.kernel.Evaluator;
 import rungwork.quantity.Units;
+import rungwork.record.DesignRecord;
+import rungwork.report.RecordDocument;
 import rungwork.study.Study;
 
 /**
  * What every notebook begins with, and the one place that remembers a running session: the reader's
- * units and the cells that displayed values go to. Nothing else in the library is remembered rather
- * than passed; the session belongs to the process, as a notebook does.
+ * units, the cells that displayed values go to, the folder that files go to. Nothing else in the
+ * library is remembered rather than passed; the session belongs to the process, as a notebook does.
  */
 public final class Rungwork {
   private static final Session SESSION = new Session();
@@ -18,6 +21,7 @@ public final class Rungwork {
   private static final class Session {
     private volatile Units units = Units.METRIC;
     private volatile Optional<Evaluator> cells = Optional.empty();
+    private volatile Path folder = Path.of("");
   }
 
   private Rungwork() {}
@@ -98,6 +102,20 @@ public final class Rungwork {
         });
   }
 
+  /**
+   * Saves a record beside the notebook, or beside its page where it runs without Jupyter: {@code
+   * NAME.html} to read and print, {@code NAME.txt} in plain text. Older files of the same name are
+   * replaced.
+   *
+   * @param record the record
+   * @param name the files' name without an ending
+   * @return where the files are, a line each
+   */
+  public static String save(DesignRecord record, String name) {
+    return new SavedRecord(new RecordDocument(record, units(), Version.ofProgramAndData()), name)
+        .write(SESSION.folder);
+  }
+
   /** Takes away what the running cell has put out so far. */
   public static void clearOutput() {
     SESSION.cells.ifPresent(Evaluator::clear);
@@ -108,9 +126,13 @@ public final class Rungwork {
     return SESSION.units;
   }
 
-  /** From now on displayed values go to these cells; the units are the first choice again. */
-  static void begin(Evaluator cells) {
+  /**
+   * From now on displayed values go to these cells and files into this folder; the units are the
+   * first choice again.
+   */
+  static void begin(Evaluator cells, Path folder) {
     SESSION.units = Units.METRIC;
+    SESSION.folder = folder;
     SESSION.cells = Optional.of(cells);
   }
 }

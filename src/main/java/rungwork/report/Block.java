@@ -1,5 +1,6 @@
 package rungwork.report;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** A piece of a page, which writes itself as HTML and as plain text from the same words. */
@@ -13,12 +14,19 @@ sealed interface Block
         Block.Calculation,
         Block.Folded,
         Block.Figure,
+        Chapter,
+        Signatures,
         Table {
   /** Writes it as HTML. */
   void html(Markup markup);
 
   /** Writes it as plain text, ending with a line break. */
   void text(StringBuilder out);
+
+  /** The same with everything unfolded, for paper and for plain text that leaves nothing out. */
+  default List<Block> unfolded() {
+    return List.of(this);
+  }
 
   /** The page's title. */
   record Title(String words) implements Block {
@@ -135,6 +143,13 @@ sealed interface Block
     @Override
     public void text(StringBuilder out) {
       Wrapped.into(out, "", summary);
+    }
+
+    @Override
+    public List<Block> unfolded() {
+      List<Block> open = new ArrayList<>(List.of(new Heading(summary)));
+      inside.forEach(block -> open.addAll(block.unfolded()));
+      return open;
     }
   }
 

@@ -20,6 +20,7 @@ public final class Look {
   private static final String DRAWING = read("drawing.css");
   private static final String SHEET = read("sheet.css");
   private static final String PAGE = read("page.css");
+  private static final String PAPER = read("paper.css");
 
   private Look() {}
 
@@ -40,6 +41,11 @@ public final class Look {
   /** The part that a fragment of a page needs; every rule is tied to the class {@code rw}. */
   static String fragmentStyle() {
     return SHEET + DRAWING;
+  }
+
+  /** What a document for print needs besides; its words SIZE, TITLE and DATE are to be replaced. */
+  static String paperStyle() {
+    return PAPER;
   }
 
   /**

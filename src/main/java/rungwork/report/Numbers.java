@@ -40,6 +40,13 @@ final class Numbers {
     return figure.contains(".") ? figure.replaceAll("0+$", "").replaceAll("\\.$", "") : figure;
   }
 
+  /** A figure that a person gave, with its unit, without zeros at its end. */
+  static String given(double si, Kind kind, Units units) {
+    Scale scale = units.scale(kind);
+    String figure = kind == Kind.LENGTH ? dimension(si, units) : trimmed(scale.number(si, DIGITS));
+    return (figure + " " + scale.unit()).strip();
+  }
+
   /** A mass on a drawing, three significant digits at most and no zeros at its end. */
   static String mass(double kilograms, Units units) {
     Scale scale = units.scale(Kind.MASS);

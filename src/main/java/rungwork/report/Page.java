@@ -13,6 +13,11 @@ public final class Page {
     this.blocks = List.copyOf(blocks);
   }
 
+  /** What it says, piece by piece, for a page that holds more. */
+  List<Block> blocks() {
+    return blocks;
+  }
+
   /**
    * The page as HTML.
    *

@@ -105,6 +105,15 @@ public record Presentation<T>(Class<T> type, BiFunction<T, Units, Page> maker) {
         new Presentation<>(Caution.class, (caution, units) -> caution(caution)));
   }
 
+  /** What any value has to say: its page's pieces, or its text where no page is known for it. */
+  static List<Block> blocks(Object value, Units units) {
+    return all().stream()
+        .filter(one -> one.type().isInstance(value))
+        .findFirst()
+        .map(one -> one.page(value, units).blocks())
+        .orElseGet(() -> List.of(new Block.Paragraph(value.toString())));
+  }
+
   private static Page alone(Picture picture) {
     return new Page(List.of(new Block.Figure(picture)));
   }

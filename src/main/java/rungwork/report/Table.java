@@ -18,7 +18,8 @@ record Table(List<Column> columns, List<Row> rows) implements Block {
    * A column.
    *
    * @param head its head, the unit in square brackets
-   * @param css {@code number} to stand on the right, {@code flag} for a utilisation, else empty
+   * @param css {@code number} to stand on the right, {@code flag} for a utilisation, {@code wide}
+   *     for sentences, else empty
    * @param width letters in a line of plain text, where words are broken
    */
   record Column(String head, String css, int width) {
@@ -31,6 +32,11 @@ record Table(List<Column> columns, List<Row> rows) implements Block {
     /** Words that may run to a sentence. */
     static Column sentence(String head) {
       return new Column(head, "", 2 * WORDS);
+    }
+
+    /** Words that run to several sentences, as wide as the page. */
+    static Column wide(String head) {
+      return new Column(head, "wide", 3 * WORDS);
     }
 
     static Column number(String head) {
@@ -48,6 +54,10 @@ record Table(List<Column> columns, List<Row> rows) implements Block {
 
     boolean onTheRight() {
       return css.equals("number");
+    }
+
+    boolean breaks() {
+      return css.isEmpty() || css.equals("wide");
     }
   }
 
@@ -85,6 +95,13 @@ record Table(List<Column> columns, List<Row> rows) implements Block {
       return new Row(cells, Arrays.stream(lines).filter(line -> !line.isEmpty()).toList(), folded);
     }
 
+    /** This row with what was folded under it in plain sight. */
+    Row unfolded() {
+      List<String> all = new ArrayList<>(notes);
+      all.addAll(folded);
+      return new Row(cells, all, List.of());
+    }
+
     /** This row with lines folded under it. */
     Row folding(List<String> lines) {
       return new Row(cells, notes, List.copyOf(lines));
@@ -105,7 +122,14 @@ record Table(List<Column> columns, List<Row> rows) implements Block {
         "scroll");
   }
 
+  private boolean headless() {
+    return columns.stream().allMatch(column -> column.head().isEmpty());
+  }
+
   private Markup head(Markup markup) {
+    if (headless()) {
+      return markup;
+    }
     Runnable cells =
         () -> columns.forEach(c -> markup.leaf("th", c.head(), "scope", "col", "class", c.css()));
     return markup.element("thead", () -> markup.element("tr", cells));
@@ -154,14 +178,21 @@ record Table(List<Column> columns, List<Row> rows) implements Block {
   }
 
   @Override
+  public List<Block> unfolded() {
+    return List.of(new Table(columns, rows.stream().map(Row::unfolded).toList()));
+  }
+
+  @Override
   public void text(StringBuilder out) {
     List<List<String>> heads = columns.stream().map(column -> List.of(column.head())).toList();
     List<List<List<String>>> lines = rows.stream().map(this::broken).toList();
     int[] widths = new int[columns.size()];
     widen(widths, heads);
     lines.forEach(cells -> widen(widths, cells));
-    row(out, widths, heads);
-    row(out, widths, Arrays.stream(widths).mapToObj(w -> List.of("-".repeat(w))).toList());
+    if (!headless()) {
+      row(out, widths, heads);
+      row(out, widths, Arrays.stream(widths).mapToObj(w -> List.of("-".repeat(w))).toList());
+    }
     for (int i = 0; i < rows.size(); i++) {
       row(out, widths, lines.get(i));
       rows.get(i).notes().forEach(note -> Wrapped.into(out, "    ", note));
@@ -173,8 +204,8 @@ record Table(List<Column> columns, List<Row> rows) implements Block {
     List<List<String>> cells = new ArrayList<>();
     for (int i = 0; i < columns.size(); i++) {
       String words = row.cells().get(i).words();
-      boolean breaks = columns.get(i).css().isEmpty();
-      cells.add(breaks ? Wrapped.lines(words, columns.get(i).width()) : List.of(words));
+      cells.add(
+          columns.get(i).breaks() ? Wrapped.lines(words, columns.get(i).width()) : List.of(words));
     }
     return cells;
   }

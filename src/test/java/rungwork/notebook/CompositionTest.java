@@ -25,7 +25,7 @@ class CompositionTest {
   @BeforeAll
   static void start() {
     evaluator = new Evaluator(Composition.setup(value -> {}));
-    Rungwork.begin(evaluator);
+    Rungwork.begin(evaluator, java.nio.file.Path.of("target"));
   }
 
   @AfterAll

@@ -1,0 +1,66 @@
+package rungwork.notebook;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import rungwork.fault.ModelException;
+import rungwork.report.RecordDocument;
+
+/**
+ * A record's files.
+ *
+ * @param document what they hold
+ * @param name their name without an ending
+ */
+record SavedRecord(RecordDocument document, String name) {
+  private static final int LONGEST = 100;
+
+  /** Refuses a name that is no plain file name on every machine. */
+  SavedRecord {
+    if (name.length() > LONGEST
+        || !name.matches("[\\p{L}\\p{N}][\\p{L}\\p{N} ._-]*")
+        || name.endsWith(".")) {
+      throw new ModelException(
+          "a record cannot be saved as \""
+              + (name.length() > LONGEST ? name.substring(0, LONGEST) + "…" : name)
+              + "\"; use letters, digits, blanks, dots and hyphens, "
+              + LONGEST
+              + " at most, as in my-frame");
+    }
+  }
+
+  /** Writes the files into a folder, over older ones of the same name. */
+  String write(Path folder) {
+    List<String> lines = new ArrayList<>();
+    contents().forEach((ending, text) -> lines.add(write(folder.resolve(name + ending), text)));
+    return String.join("\n", lines);
+  }
+
+  private Map<String, String> contents() {
+    Map<String, String> files = new LinkedHashMap<>();
+    files.put(".html", document.file());
+    files.put(".txt", document.text());
+    return files;
+  }
+
+  private static String write(Path file, String text) {
+    Path whole = file.toAbsolutePath().normalize();
+    try {
+      Files.createDirectories(whole.getParent());
+      Files.writeString(whole, text, StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new ModelException(
+          "the record could not be written to "
+              + whole
+              + " ("
+              + e.getClass().getSimpleName()
+              + "); is the folder there, may it be written to, is there room?");
+    }
+    return "written: " + whole;
+  }
+}

@@ -1,0 +1,116 @@
+package rungwork.report;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import rungwork.check.Caution;
+import rungwork.check.CheckSheet;
+import rungwork.quantity.Units;
+import rungwork.record.DesignRecord;
+import rungwork.record.Evidence;
+import rungwork.record.Statement;
+
+/**
+ * A record's evidence: of each analysis's own page the opening, down to its first table, in the
+ * body, and the rest in an appendix, so that together they are the whole page. The cautions and the
+ * lists of what was assumed and not checked stand once, in the body.
+ */
+final class RecordEvidence {
+  private final DesignRecord record;
+  private final Units units;
+  private final Set<String> said = new HashSet<>();
+
+  RecordEvidence(DesignRecord record, Units units) {
+    this.record = record;
+    this.units = units;
+    for (Statement one : record.assumptions(units)) {
+      said.add(one.words());
+    }
+    for (Statement one : record.notChecked(units)) {
+      said.add(one.words());
+    }
+  }
+
+  /** What stands in the body: pictures and the answer; the first table where chapter 3 has none. */
+  List<Block> opening(int i) {
+    Evidence one = record.evidence().get(i);
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Block.Heading(RecordPage.heading(i, one)));
+    if (one.ofImpact()) {
+      blocks.add(new Block.Warning(Caution.IMPACT.inBrief()));
+    }
+    List<Block> page = page(one.value());
+    page.subList(0, cut(one, page)).stream()
+        .filter(block -> !(block instanceof Block.Folded))
+        .forEach(blocks::add);
+    return blocks;
+  }
+
+  /** Everything that the body left out. */
+  List<Block> rest(int i) {
+    Evidence one = record.evidence().get(i);
+    List<Block> page = page(one.value());
+    List<Block> left = new ArrayList<>();
+    page.subList(0, cut(one, page)).stream()
+        .filter(Block.Folded.class::isInstance)
+        .forEach(left::add);
+    left.addAll(page.subList(cut(one, page), page.size()));
+    if (!left.isEmpty()) {
+      left.add(0, new Block.Heading(RecordPage.heading(i, one)));
+    }
+    return left;
+  }
+
+  /** All checks of a piece of evidence, each with its working. */
+  List<Block> checks(int i, CheckSheet sheet) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
+        new Block.Heading(
+            RecordPage.heading(i, record.evidence().get(i))
+                + ", "
+                + sheet.checks().size()
+                + " checks"));
+    blocks.addAll(SheetPage.table(sheet.checks(), units));
+    return blocks;
+  }
+
+  /**
+   * Where the body's part ends: behind the first table and the legend that belongs to it; before it
+   * and its heading where the evidence's governing checks are in chapter 3.
+   */
+  private static int cut(Evidence one, List<Block> page) {
+    int table = 0;
+    while (table < page.size() && !(page.get(table) instanceof Table)) {
+      table++;
+    }
+    if (table == page.size()) {
+      return table;
+    }
+    if (one.sheet().isPresent()) {
+      return table > 0 && page.get(table - 1) instanceof Block.Heading ? table - 1 : table;
+    }
+    boolean legend = table + 1 < page.size() && page.get(table + 1) instanceof Block.Remarks;
+    return legend ? table + 2 : table + 1;
+  }
+
+  /** A value's page without its title, its cautions and the lists that the record has gathered. */
+  private List<Block> page(Object value) {
+    List<Block> kept = new ArrayList<>();
+    for (Block block : Presentation.blocks(value, units)) {
+      if (block instanceof Block.Remarks list && said.containsAll(list.items())) {
+        dropHeading(kept);
+      } else if (!(block instanceof Block.Title || block instanceof Block.Warning)) {
+        kept.add(block);
+      }
+    }
+    return kept;
+  }
+
+  private static void dropHeading(List<Block> kept) {
+    int last = kept.size() - 1;
+    if (last >= 0 && kept.get(last) instanceof Block.Heading) {
+      kept.remove(last);
+    }
+  }
+}
