@@ -205,6 +205,13 @@ final class CellRun {
     }
     NearName near = new NearName(session.help());
     return words.notCompiled(
-        place, errors.stream().map(error -> near.hinted(error, snippet.source())).toList());
+        place,
+        errors.stream()
+            .map(error -> advised(error).orElseGet(() -> near.hinted(error, snippet.source())))
+            .toList());
+  }
+
+  private Optional<CompileError> advised(CompileError error) {
+    return session.setup().advice().apply(error.summary()).map(error::advised);
   }
 }

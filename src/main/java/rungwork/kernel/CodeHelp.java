@@ -79,6 +79,11 @@ public final class CodeHelp {
     return new Completions(matches, from + anchor[0], cursor);
   }
 
+  /** The full names of the library's public types that have this simple name. */
+  List<String> types(String simpleName) {
+    return docs.named(simpleName);
+  }
+
   /** Signature, and documentation comment, of what stands at the cursor. */
   public Optional<MimeBundle> inspection(String code, int cursor) {
     return calmly(() -> documented(code, cursor), Optional.empty());

@@ -34,8 +34,13 @@ record CompileError(String message, int start, int end) {
 
   /** This error with a question after the message's first line. */
   CompileError didYouMean(String name) {
-    String asked = summary() + "; did you mean " + name + "?";
-    return new CompileError(asked + message.substring(summary().length()), start, end);
+    return advised("did you mean " + name + "?");
+  }
+
+  /** This error with advice after the message's first line. */
+  CompileError advised(String advice) {
+    String first = summary() + "; " + advice;
+    return new CompileError(first + message.substring(summary().length()), start, end);
   }
 
   /** The first line of the message. */

@@ -1,16 +1,21 @@
 package rungwork.kernel;
 
 import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Finds the name that a writer probably meant, among those that could stand in its place. */
+/**
+ * Finds the name that a writer probably meant: a type that only lacks its import, or a name like it
+ * among those that could stand in its place.
+ */
 final class NearName {
   private static final Pattern SYMBOL = Pattern.compile("symbol:\\s+\\w+\\s+([\\w$]+)");
   private static final Pattern OPEN = Pattern.compile("cannot find \\w+ ([\\w$]+).*");
   private static final int LETTERS_A_SLIP = 4;
+  private static final int TYPES_SHOWN = 3;
 
   private final CodeHelp help;
 
@@ -18,10 +23,17 @@ final class NearName {
     this.help = help;
   }
 
-  /** The error with a question added to its first line, if a name is near. */
+  /** The error with what to do added to its first line, if that can be told. */
   CompileError hinted(CompileError error, String source) {
-    return unknown(error)
-        .flatMap(name -> nearest(name, source, source.indexOf(name, error.start())))
+    return unknown(error).map(name -> hinted(error, source, name)).orElse(error);
+  }
+
+  private CompileError hinted(CompileError error, String source, String name) {
+    List<String> types = help.types(name);
+    if (!types.isEmpty() && types.size() <= TYPES_SHOWN) {
+      return error.advised("to use it, import " + String.join("; or import ", types) + ";");
+    }
+    return nearest(name, source, source.indexOf(name, error.start()))
         .map(error::didYouMean)
         .orElse(error);
   }

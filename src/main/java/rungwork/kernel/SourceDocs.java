@@ -23,6 +23,11 @@ final class SourceDocs {
     this.index = index;
   }
 
+  /** The full names of the public types that have this simple name. */
+  List<String> named(String simpleName) {
+    return index.publicTypes(simpleName);
+  }
+
   /**
    * What a signature names.
    *

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.jar.JarFile;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 
@@ -72,10 +73,25 @@ final class SourceIndex {
   }
 
   /** The texts of the files whose type has the simple name. */
-  synchronized List<String> texts(String simpleName) {
+  List<String> texts(String simpleName) {
+    return files(simpleName).stream().map(this::text).toList();
+  }
+
+  /** The full names of the public types that have the simple name. */
+  List<String> publicTypes(String simpleName) {
+    Pattern open = Pattern.compile("(?m)^public .*\\b" + Pattern.quote(simpleName) + "\\b");
+    return files(simpleName).stream()
+        .filter(file -> open.matcher(text(file)).find())
+        .map(file -> file.substring(FOLDER.length(), file.length() - ENDING.length()))
+        .map(name -> name.replace('/', '.'))
+        .sorted()
+        .toList();
+  }
+
+  private synchronized List<String> files(String simpleName) {
     Map<String, List<String>> all = files.orElseGet(this::found);
     files = Optional.of(all);
-    return all.getOrDefault(simpleName, List.of()).stream().map(this::text).toList();
+    return all.getOrDefault(simpleName, List.of());
   }
 
   private String text(String name) {

@@ -62,7 +62,7 @@ final class Composition {
   }
 
   static EvaluatorSetup setup(Consumer<Object> shown) {
-    return new EvaluatorSetup(IMPORTS, displays(), FAULTS, shown);
+    return new EvaluatorSetup(IMPORTS, displays(), FAULTS, shown).withAdvice(Advice::on);
   }
 
   /** How values of the library's types are shown: as the pages of {@code report}. */
