@@ -3,6 +3,7 @@ package rungwork.notebook;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,7 +36,7 @@ class BeginnersMistakesTest {
   @BeforeAll
   static void start() {
     evaluator = new Evaluator(Composition.setup(value -> {}));
-    Rungwork.begin(evaluator);
+    Rungwork.begin(evaluator, Path.of("target"));
     List<CellOutput> outputs = new ArrayList<>();
     assertEquals(CellEnd.FINISHED, run(PARTS, outputs), outputs::toString);
   }
