@@ -21,6 +21,7 @@ import rungwork.loadpath.CornerForces;
 import rungwork.loadpath.MountChain;
 import rungwork.material.Material;
 import rungwork.quantity.Units;
+import rungwork.record.Inspection;
 import rungwork.section.Section;
 import rungwork.section.SheetTable;
 import rungwork.section.SizeTable;
@@ -97,6 +98,7 @@ public record Presentation<T>(Class<T> type, BiFunction<T, Units, Page> maker) {
         new Presentation<>(Crash.class, CrashPage::of),
         new Presentation<>(Collapse.class, CollapsePage::of),
         new Presentation<>(SeenDamage.Explanations.class, DamagePage::of),
+        new Presentation<>(Inspection.class, InspectionPage::of),
         new Presentation<>(Occupant.ClosedForm.class, ClosedFormPage::of),
         new Presentation<>(Ride.class, RidePage::of),
         new Presentation<>(RigidOrCrush.class, RigidOrCrushPage::of),

@@ -16,6 +16,7 @@ import rungwork.material.Material;
 import rungwork.material.Source;
 import rungwork.material.UnratedMaterial;
 import rungwork.quantity.Units;
+import rungwork.record.Inspection;
 import rungwork.section.Section;
 import rungwork.section.SheetTable;
 import rungwork.section.SizeTable;
@@ -70,6 +71,8 @@ class PresentationTest {
         COMPARISON.table(Units.INCH_POUND),
         COMPARISON.lightest().orElseThrow(),
         Caution.IMPACT,
+        Inspection.of(Curlew.ladder()),
+        InspectionPageTest.HIT,
         LadderPlan.of(Curlew.ladder()),
         SectionDrawing.of(LIGHT.stock().section(), Units.INCH_POUND),
         SheetPage.of(Examples.sheet(), Units.INCH_POUND));
