@@ -20,7 +20,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** The runner's pages before a real browser. */
 class BrowserTest {
-  private static final String BROWSER = "chromium";
   private static final double MILLIMETRES_A_POINT = 25.4 / 72;
 
   /** In the browser's log: a request made by the loader of a page's parts, named by its number. */
@@ -31,7 +30,7 @@ class BrowserTest {
 
   @BeforeAll
   static void look() {
-    External.need("Chromium", BROWSER, "--version");
+    External.need("Chromium", External.BROWSER, "--version");
   }
 
   private static Path page(Path notebook) throws IOException {
@@ -39,7 +38,7 @@ class BrowserTest {
   }
 
   private static External.Result browse(Path page, String... options) throws IOException {
-    List<String> command = new ArrayList<>(List.of(BROWSER));
+    List<String> command = new ArrayList<>(List.of(External.BROWSER));
     command.addAll(
         List.of(
             "--headless",

@@ -15,6 +15,8 @@ final class External {
   /** The system's Python: the first on the path may be one that knows nothing of Jupyter. */
   static final String PYTHON = "/usr/bin/python3";
 
+  static final String BROWSER = "chromium";
+
   private External() {}
 
   /**

@@ -8,13 +8,10 @@ import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
 import java.io.IOException;
-import java.io.OutputStream;
-import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -25,34 +22,16 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The installed kernel before real Jupyter clients. */
 class RealJupyterTest {
   private static final Path RESOURCES = Path.of("src/test/resources/rungwork");
-  private static final String PREFIX = "prefix";
 
   @TempDir static Path folder;
 
   @BeforeAll
-  static void install() {
+  static void look() {
     External.need(
         "Jupyter (nbconvert, jupyter_kernel_test)",
         External.PYTHON,
         "-c",
         "import jupyter_kernel_test, nbconvert, nbformat");
-    assertEquals(0, commands().run("install", "--prefix", folder.resolve(PREFIX).toString()));
-  }
-
-  private static Commands commands() {
-    PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream());
-    return new Commands(nowhere, nowhere, Surroundings.ofProcess(nowhere));
-  }
-
-  private static External.Result python(String... arguments) throws IOException {
-    List<String> command = new ArrayList<>(List.of(External.PYTHON));
-    command.addAll(List.of(arguments));
-    return External.run(
-        Map.of(
-            "JUPYTER_PATH", folder.resolve(PREFIX + "/share/jupyter").toString(),
-            "JUPYTER_RUNTIME_DIR", folder.resolve("runtime").toString()),
-        600,
-        command.toArray(String[]::new));
   }
 
   static Stream<Path> notebooks() throws IOException {
@@ -75,7 +54,8 @@ class RealJupyterTest {
   }
 
   private static void conforms() throws IOException {
-    External.Result result = python(RESOURCES.resolve("notebook/conformance.py").toString());
+    External.Result result =
+        Jupyter.python(RESOURCES.resolve("notebook/conformance.py").toString());
     assertEquals(0, result.status(), result.output());
     List<String> skipped =
         result.output().lines().filter(line -> line.contains("skipped")).toList();
@@ -86,7 +66,7 @@ class RealJupyterTest {
 
   @Test
   void no_cell_breaks_the_kernel() throws IOException {
-    External.Result result = python(RESOURCES.resolve("notebook/faults.py").toString());
+    External.Result result = Jupyter.python(RESOURCES.resolve("notebook/faults.py").toString());
     assertEquals(0, result.status(), result.output());
     assertTrue(result.output().endsWith("\nOK\n"), result.output());
   }
@@ -96,7 +76,7 @@ class RealJupyterTest {
   void jupyter_and_the_runner_put_out_the_same_text(Path notebook) throws IOException {
     Path byJupyter = folder.resolve("jupyter");
     External.Result result =
-        python(
+        Jupyter.python(
             "-m",
             "nbconvert",
             "--to",
@@ -118,7 +98,7 @@ class RealJupyterTest {
   @MethodSource("notebooks")
   void what_the_runner_writes_is_valid_in_the_notebook_format(Path notebook) throws IOException {
     External.Result result =
-        python(
+        Jupyter.python(
             "-c",
             "import sys, nbformat; n = nbformat.read(sys.argv[1], as_version=nbformat.NO_CONVERT);"
                 + " nbformat.validate(n); print(n.nbformat, n.nbformat_minor)",
