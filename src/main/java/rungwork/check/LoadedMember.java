@@ -95,18 +95,33 @@ record LoadedMember(
   private static List<Cut> cuts(
       Beam beam, double offset, BeamForces forces, List<Member.Weld> welds) {
     TreeSet<Double> fractions = new TreeSet<>(forces.stations());
-    fractions.addAll(BETWEEN);
+    fractions.addAll(fractions(forces.length(), offset, welds));
+    return fractions.stream()
+        .map(at -> new Cut(beam, beam.section(), at, offset + at * forces.length(), forces.at(at)))
+        .toList();
+  }
+
+  /**
+   * The places of a beam that are looked at whatever acts: both ends, some between, and at welds.
+   *
+   * @param length of the beam [m]
+   * @param offset of its start from the member's [m]
+   * @param welds of the member
+   * @return fractions of its length in rising order [1]
+   */
+  static TreeSet<Double> fractions(double length, double offset, List<Member.Weld> welds) {
+    TreeSet<Double> fractions = new TreeSet<>(BETWEEN);
+    fractions.add(0.0);
+    fractions.add(1.0);
     for (Member.Weld weld : welds) {
       for (double edge : new double[] {-Member.Weld.ZONE, 0, Member.Weld.ZONE}) {
-        double fraction = (weld.at() + edge - offset) / forces.length();
+        double fraction = (weld.at() + edge - offset) / length;
         if (fraction > 0 && fraction < 1) {
           fractions.add(fraction);
         }
       }
     }
-    return fractions.stream()
-        .map(at -> new Cut(beam, beam.section(), at, offset + at * forces.length(), forces.at(at)))
-        .toList();
+    return fractions;
   }
 
   private static void refuseSwayTwice(Member member, Response response) {

@@ -21,11 +21,14 @@ record PointStress(Cut cut, StressPoint point, Twist twist, double equivalent) {
   /** A shear stress that is rounding only [Pa]. */
   private static final double NOTHING = 1;
 
+  /** Flat factors and formulas differ by rounding alone; places this near are asked by both [1]. */
+  private static final double ROUNDING = 1e-9;
+
   /** The most stressed point of several cuts; nothing where a section has no stress points. */
   static Optional<PointStress> worst(List<Cut> cuts, Twist twist) {
     Optional<PointStress> worst = Optional.empty();
     double most = Double.NEGATIVE_INFINITY;
-    for (Cut cut : cuts) {
+    for (Cut cut : twist.held().isEmpty() ? mostStressed(cuts) : cuts) {
       for (StressPoint point : cut.section().points()) {
         PointStress here = PointStress.of(cut, point, twist);
         if (here.equivalent > most) {
@@ -35,6 +38,26 @@ record PointStress(Cut cut, StressPoint point, Twist twist, double equivalent) {
       }
     }
     return worst;
+  }
+
+  /** Of cuts through one section, those as highly stressed as any, in their order. */
+  private static List<Cut> mostStressed(List<Cut> cuts) {
+    StressFactors factors = StressFactors.of(cuts.get(0).section());
+    double[] highest = new double[cuts.size()];
+    double most = 0;
+    for (int i = 0; i < highest.length; i++) {
+      InternalForces f = cuts.get(i).forces();
+      double[] forces = {f.n(), f.vy(), f.vz(), f.t(), f.my(), f.mz()};
+      highest[i] = factors.highest(forces, 0);
+      most = Math.max(most, highest[i]);
+    }
+    List<Cut> near = new ArrayList<>();
+    for (int i = 0; i < highest.length; i++) {
+      if (!(highest[i] < most * (1 - ROUNDING))) {
+        near.add(cuts.get(i));
+      }
+    }
+    return near;
   }
 
   private static PointStress of(Cut cut, StressPoint point, Twist twist) {
@@ -50,14 +73,19 @@ record PointStress(Cut cut, StressPoint point, Twist twist, double equivalent) {
 
   /** Of force and bending alone, without warping [Pa]. */
   static double normalStress(Cut cut, StressPoint point) {
-    return formula(cut.section()).value(normal(cut, point));
+    return normalStress(cut.section(), cut.forces(), point);
+  }
+
+  /** Of force and bending alone, of a section under six forces [Pa]. */
+  static double normalStress(Section section, InternalForces forces, StressPoint point) {
+    return formula(section).value(normal(section, forces, point));
   }
 
   /** From normal and shear stress to the equivalent one, which is last. */
   List<Step> working() {
     InternalForces f = cut.forces();
     List<Step> steps = new ArrayList<>(net().map(List::of).orElse(List.of()));
-    steps.addAll(twist.normal(formula(cut.section()), normal(cut, point), point));
+    steps.addAll(twist.normal(formula(cut.section()), normal(cut.section(), f, point), point));
     double sigma = steps.get(steps.size() - 1).result();
     Step tau =
         StressFormulas.SHEAR_SUM.with(
@@ -85,10 +113,8 @@ record PointStress(Cut cut, StressPoint point, Twist twist, double equivalent) {
     return section.net().map(net -> StressFormulas.NET.with(gross, gross - net.area()));
   }
 
-  private static double[] normal(Cut cut, StressPoint point) {
-    Section section = cut.section();
+  private static double[] normal(Section section, InternalForces f, StressPoint point) {
     Properties p = section.properties();
-    InternalForces f = cut.forces();
     if (section.net().isPresent()) {
       return normal(section.net().get(), f, point);
     }

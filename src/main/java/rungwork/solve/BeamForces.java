@@ -138,7 +138,7 @@ public final class BeamForces {
   }
 
   /** Where ax² + bx + c is zero; the stable form of the formula, for a may be next to nothing. */
-  private static double[] roots(double a, double b, double c) {
+  static double[] roots(double a, double b, double c) {
     double half = -b / 2;
     double q = half + Math.copySign(Math.sqrt(half * half - a * c), half);
     return new double[] {q / a, c / q};

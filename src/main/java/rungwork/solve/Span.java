@@ -191,6 +191,20 @@ final class Span {
     return sum;
   }
 
+  /**
+   * The line load of a member that has no other load between its ends: along x, y, z and about x at
+   * its start, then how much each grows a metre. Not a number where it is not one line all along.
+   */
+  double[] line(double length) {
+    double[] line = new double[SweepLoads.LINE];
+    boolean whole = Arrays.stream(terms).allMatch(term -> term.from() == 0 && term.order() > 0);
+    for (int axis = 0; axis < 4; axis++) {
+      line[axis] = whole ? perMetre(axis, 0, length) : Double.NaN;
+      line[4 + axis] = whole ? growth(axis, 0) : Double.NaN;
+    }
+    return line;
+  }
+
   /** How much that load grows each metre. */
   double growth(int axis, double fraction) {
     double sum = 0;

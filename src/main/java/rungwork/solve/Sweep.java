@@ -2,6 +2,7 @@ package rungwork.solve;
 
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import rungwork.fault.ModelException;
 import rungwork.fault.SolveException;
 import rungwork.frame.Beam;
@@ -21,17 +22,21 @@ import rungwork.frame.Stock;
  *
  * <p><b>Not covered</b>, and refused: beams with springs at their ends or with shear strain, whose
  * stiffness is not in proportion to one rigidity each; warmth, misfit and settlement; a stock whose
- * shear centre lies elsewhere than that of the beam's first stock. Loads do not follow the stocks:
- * a beam's own weight is that of the load case.
+ * shear centre lies elsewhere than that of the beam's first stock. Loads do not follow the stocks,
+ * unless load cases are {@link #combined}: a beam's own weight is that of the load case.
  */
 public final class Sweep {
   /** Shear centres this close are at one place: rounding [m]. */
   private static final double SAME_PLACE = 1e-9;
 
   private final SweepPlan plan;
+  private final List<SweepLoads.Basic> basics;
+  private final int cases;
 
-  private Sweep(SweepPlan plan) {
+  private Sweep(SweepPlan plan, List<SweepLoads.Basic> basics, int cases) {
     this.plan = plan;
+    this.basics = basics;
+    this.cases = cases;
   }
 
   /**
@@ -62,7 +67,32 @@ public final class Sweep {
     return planned(new Structure(free, new FreeMotion(free).holds()), once, loadCases);
   }
 
+  /**
+   * Plans a frame that nothing holds, for load cases that are put together from basic ones while it
+   * is swept, such as inertia that follows the stocks: see {@link Workspace#combine}.
+   *
+   * @param frame the frame with its first stocks; its supports are taken away
+   * @param basics what the load cases are put together from; none needs to balance itself
+   * @param cases how many load cases there will be
+   * @return the plan, each case still without a load
+   * @throws ModelException as {@link #of}
+   */
+  public static Sweep combined(Frame frame, List<LoadCase> basics, int cases) {
+    Solver.unsupported(frame);
+    Frame free = frame.on(List.of());
+    SweepPlan plan = plan(new Structure(free, new FreeMotion(free).holds()), basics);
+    List<SweepLoads.Basic> parts =
+        IntStream.range(0, basics.size()).mapToObj(plan.loads::basic).toList();
+    return new Sweep(plan, parts, cases);
+  }
+
   private static Sweep planned(Structure structure, Solver once, List<LoadCase> loadCases) {
+    SweepPlan plan = plan(structure, loadCases);
+    once.solve(loadCases);
+    return new Sweep(plan, List.of(), loadCases.size());
+  }
+
+  private static SweepPlan plan(Structure structure, List<LoadCase> loadCases) {
     if (loadCases.isEmpty()) {
       throw new ModelException("there is no load case to sweep the frame under");
     }
@@ -72,8 +102,7 @@ public final class Sweep {
         "has springs at its ends");
     refuse(structure, beam -> beam.bending() == Beam.Bending.WITH_SHEAR_STRAIN, "has shear strain");
     loadCases.forEach(Sweep::refuseStrains);
-    once.solve(loadCases);
-    return new Sweep(new SweepPlan(structure, List.copyOf(loadCases)));
+    return new SweepPlan(structure, List.copyOf(loadCases));
   }
 
   private static void refuse(Structure structure, Predicate<Beam> bad, String what) {
@@ -126,7 +155,7 @@ public final class Sweep {
    * @return the count
    */
   public int cases() {
-    return plan.sizes.length;
+    return cases;
   }
 
   /** One frame at a time. Not for two threads at once. */
@@ -136,11 +165,17 @@ public final class Sweep {
     private final double[] deformationForces;
     private final double[] shearCentres = new double[beams()];
 
+    private final double[] ends = new double[Member.MOTIONS];
+    private final double[] line = new double[SweepLoads.LINE];
+    private final SweepLoads loads;
+
     private Workspace() {
-      int width = plan.blocks() * SweepPlan.CASES;
-      deformationForces = new double[Member.DEFORMATIONS * beams() * width];
+      loads = basics.isEmpty() ? plan.loads : plan.nothing(cases);
+      deformationForces = new double[Member.DEFORMATIONS * beams() * loads.width];
       parts =
-          plan.parts.stream().map(part -> new SweepSolve(plan, part)).toArray(SweepSolve[]::new);
+          IntStream.range(0, plan.parts.size())
+              .mapToObj(action -> new SweepSolve(plan, action, loads))
+              .toArray(SweepSolve[]::new);
       for (int beam = 0; beam < beams(); beam++) {
         Member member = plan.structure.members().get(beam);
         shearCentres[beam] = member.offset();
@@ -179,6 +214,26 @@ public final class Sweep {
     }
 
     /**
+     * Puts a load case together anew.
+     *
+     * @param loadCase the load case's number
+     * @param factors how many times each basic load case acts, in their order
+     */
+    public void combine(int loadCase, double[] factors) {
+      if (factors.length != basics.size()) {
+        throw new ModelException(
+            "a load case is put together from %d basic ones; it was given %d factors"
+                .formatted(basics.size(), factors.length));
+      }
+      loads.clear(loadCase);
+      for (int i = 0; i < factors.length; i++) {
+        if (factors[i] != 0) {
+          loads.add(loadCase, factors[i], basics.get(i));
+        }
+      }
+    }
+
+    /**
      * Solves all load cases with the stocks as they are now.
      *
      * @throws SolveException when the frame is a mechanism, or more than 1e-9 of a load is out of
@@ -199,8 +254,11 @@ public final class Sweep {
      * @param into 12 numbers, replaced [N], [N·m]
      */
     public void endForces(int beam, int loadCase, double[] into) {
-      int width = plan.blocks() * SweepPlan.CASES;
-      plan.endsByLoads(beam, loadCase, into);
+      int width = loads.width;
+      double[] byLoads = loads.ends[beam];
+      for (int i = 0; i < Member.MOTIONS; i++) {
+        into[i] = byLoads[i * width + loadCase];
+      }
       double length = plan.structure.members().get(beam).length();
       int at = Member.DEFORMATIONS * beam * width + loadCase;
       double n = deformationForces[at];
@@ -223,6 +281,28 @@ public final class Sweep {
       into[9] += t;
       into[10] += y2;
       into[11] += z2;
+    }
+
+    /**
+     * The internal forces along a beam in the last solve, if nothing acts between its ends but a
+     * line load all along: at the fractions asked for, and at each place between where a shear
+     * force or a line load crosses zero, as {@link BeamForces#stations} has them.
+     *
+     * @param beam its number in the frame's order
+     * @param loadCase the load case's number
+     * @param fractions places asked for, of the beam's length [1]
+     * @param into replaced: for each cut its fraction, N, Vy, Vz, T, My and Mz; room for 7 numbers
+     *     for each fraction asked for and {@value LineCuts#ZEROS} more cuts [1], [N], [N·m]
+     * @return how many cuts there are
+     */
+    public int cuts(int beam, int loadCase, double[] fractions, double[] into) {
+      endForces(beam, loadCase, ends);
+      double[] lines = loads.lines[beam];
+      for (int i = 0; i < SweepLoads.LINE; i++) {
+        line[i] = lines[i * loads.width + loadCase];
+      }
+      double length = plan.structure.members().get(beam).length();
+      return LineCuts.of(ends, line, length, fractions, into);
     }
   }
 }

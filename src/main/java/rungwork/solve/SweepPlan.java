@@ -11,9 +11,6 @@ import rungwork.frame.LoadCase;
  * four rigidities EA, GJ, EIz and EIy, so it is kept for rigidities of 1.
  */
 final class SweepPlan {
-  /** Load cases that are solved side by side. */
-  static final int CASES = BandFactor.CASES;
-
   /** A factor below this part of the largest of its row is rounding [1]. */
   private static final double NOTHING = 1e-14;
 
@@ -22,87 +19,55 @@ final class SweepPlan {
 
   final Structure structure;
   final List<Part> parts = new ArrayList<>();
-  final double[] sizes;
-
-  /** For each beam the forces of its deformations by the loads alone, a value for each case. */
-  final double[][] held;
-
-  /** For each beam what loads between its ends do to them; empty where there are none. */
-  private final double[][] free;
-
+  final SweepLoads loads;
   private final List<LoadCase> cases;
-  private final List<Loading> loadings;
 
   SweepPlan(Structure structure, List<LoadCase> cases) {
     this.structure = structure;
     this.cases = cases;
-    loadings = cases.stream().map(one -> new Loading(structure, one)).toList();
-    sizes = loadings.stream().mapToDouble(Loading::size).toArray();
-    int members = structure.members().size();
-    held = new double[members][];
-    free = new double[members][];
-    for (int member = 0; member < members; member++) {
-      held[member] = clamped(member);
-      free[member] = endsByLoads(member);
-    }
+    List<Assembly> assemblies = new ArrayList<>();
     for (Action action : structure.actions()) {
-      parts.add(new Part(action));
+      Assembly assembly = new Assembly(structure, action.motions());
+      assemblies.add(assembly);
+      parts.add(new Part(action, assembly));
+    }
+    loads = nothing(cases.size());
+    for (int c = 0; c < cases.size(); c++) {
+      load(c, new Loading(structure, cases.get(c)), assemblies);
     }
   }
 
-  /** What the loads between a beam's ends do to them, into 12 numbers. */
-  void endsByLoads(int member, int loadCase, double[] into) {
-    double[] all = free[member];
-    if (all.length == 0) {
-      Arrays.fill(into, 0);
-      return;
+  /** So many cases without a load. */
+  SweepLoads nothing(int count) {
+    int[] sizes = parts.stream().mapToInt(part -> part.size).toArray();
+    return new SweepLoads(count, structure.members().size(), sizes);
+  }
+
+  private void load(int c, Loading loading, List<Assembly> assemblies) {
+    loads.sizes[c] = loading.size();
+    for (int part = 0; part < assemblies.size(); part++) {
+      loads.equations(part, c, assemblies.get(part).gathered(nodal(loading)));
     }
-    int width = blocks() * CASES;
-    for (int i = 0; i < Member.MOTIONS; i++) {
-      into[i] = all[i * width + loadCase];
-    }
-  }
-
-  int blocks() {
-    return (cases.size() + CASES - 1) / CASES;
-  }
-
-  LoadCase loadCase(int index) {
-    return cases.get(index);
-  }
-
-  /** Forces of the six deformations by the loads alone, a value for each case [6 · cases]. */
-  private double[] clamped(int member) {
-    double[] all = new double[Member.DEFORMATIONS * blocks() * CASES];
-    for (int c = 0; c < loadings.size(); c++) {
-      double[] forces = loadings.get(c).held(member);
-      for (int i = 0; i < forces.length; i++) {
-        all[i * blocks() * CASES + c] = forces[i];
-      }
-    }
-    return all;
-  }
-
-  /** What the loads between a member's ends do to them, no deformation forced [12 · cases]. */
-  private double[] endsByLoads(int index) {
-    Member member = structure.members().get(index);
     double[] none = new double[Member.DEFORMATIONS];
-    double[] all = new double[Member.MOTIONS * blocks() * CASES];
-    for (int c = 0; c < loadings.size(); c++) {
-      double[] ends = member.endForces(none, loadings.get(c).free(index));
-      for (int i = 0; i < ends.length; i++) {
-        all[i * blocks() * CASES + c] = ends[i];
-      }
-    }
-    return Arrays.stream(all).allMatch(value -> value == 0) ? new double[0] : all;
-  }
-
-  /** What the nodes feel of the loads in one case, those between members' ends included. */
-  private double[] nodal(int c) {
-    double[] forces = loadings.get(c).nodal().clone();
     for (int index = 0; index < structure.members().size(); index++) {
       Member member = structure.members().get(index);
-      double[] ends = member.endForces(loadings.get(c).held(index), loadings.get(c).free(index));
+      double[] ends = member.endForces(none, loading.free(index));
+      double[] line = loading.span(index).line(member.length());
+      loads.member(index, c, loading.held(index), ends, line);
+    }
+  }
+
+  /** What a load case is called: its name, or its number where it is put together. */
+  String name(SweepLoads of, int loadCase) {
+    return of == loads ? cases.get(loadCase).name() : String.valueOf(loadCase + 1);
+  }
+
+  /** What the nodes feel of the loads, those between members' ends included. */
+  private double[] nodal(Loading loading) {
+    double[] forces = loading.nodal().clone();
+    for (int index = 0; index < structure.members().size(); index++) {
+      Member member = structure.members().get(index);
+      double[] ends = member.endForces(loading.held(index), loading.free(index));
       double[] taken = member.axes().toNodes(ends);
       int[] places = structure.places(index);
       for (int i = 0; i < taken.length; i++) {
@@ -116,7 +81,6 @@ final class SweepPlan {
   final class Part {
     final int size;
     final int band;
-    final double[] loads;
     final double[] springs;
 
     /** Makes an equation's rest a force: 1, or 1 over the frame's size for a moment [1], [1/m]. */
@@ -142,21 +106,13 @@ final class SweepPlan {
     /** Deformations by the same motions, for equilibrium. */
     final double[] rowTurn;
 
-    private Part(Action action) {
-      Assembly assembly = new Assembly(structure, action.motions());
+    private Part(Action action, Assembly assembly) {
       size = assembly.size();
       band = assembly.band();
       springs = assembly.springs();
       double[] scales = new double[structure.motions()];
       Arrays.setAll(scales, motion -> motion % 6 < 3 ? 1 : 1 / structure.size());
       scale = assembly.gathered(scales);
-      loads = new double[size * blocks() * CASES];
-      for (int c = 0; c < cases.size(); c++) {
-        double[] values = assembly.gathered(nodal(c));
-        for (int i = 0; i < size; i++) {
-          loads[(c / CASES * size + i) * CASES + c % CASES] = values[i];
-        }
-      }
       Entries entries = new Entries(assembly, action);
       entryPlace = entries.place();
       entryRigidity = entries.rigidity();

@@ -10,19 +10,23 @@ import rungwork.fault.SolveException;
  * the room's inner loops: an unknown's values in all cases of a block lie together.
  */
 final class SweepSolve {
-  private static final int CASES = SweepPlan.CASES;
+  private static final int CASES = SweepLoads.CASES;
 
   private final SweepPlan plan;
   private final SweepPlan.Part part;
+  private final SweepLoads loads;
+  private final double[] equations;
   private final BandFactor factor;
   private final double[] columns;
   private final double[] reference;
   private final double[] values;
   private final double[] rest;
 
-  SweepSolve(SweepPlan plan, SweepPlan.Part part) {
+  SweepSolve(SweepPlan plan, int action, SweepLoads loads) {
     this.plan = plan;
-    this.part = part;
+    this.loads = loads;
+    part = plan.parts.get(action);
+    equations = loads.equations[action];
     BandMatrix matrix = new BandMatrix(part.size, part.band);
     factor = new BandFactor(matrix);
     columns = matrix.columns();
@@ -43,8 +47,8 @@ final class SweepSolve {
     if (!factor.factorise(reference, BandFactor.UNRESISTED)) {
       throw new SolveException("with these stocks the frame is a mechanism");
     }
-    for (int block = 0; block < plan.blocks(); block++) {
-      System.arraycopy(part.loads, block * values.length, values, 0, values.length);
+    for (int block = 0; block < loads.blocks(); block++) {
+      System.arraycopy(equations, block * values.length, values, 0, values.length);
       factor.solveCases(values);
       recover(rigidities, forces, block);
       balance(forces, block);
@@ -68,7 +72,7 @@ final class SweepSolve {
 
   /** s = k·B·u + what the loads clamp, for each deformation and case. */
   private void recover(double[] rigidities, double[] forces, int block) {
-    int width = plan.blocks() * CASES;
+    int width = loads.width;
     for (int row = 0; row < part.rowOf.length; row++) {
       double rigidity = rigidities[part.rowRigidity[row]];
       double s0 = 0;
@@ -93,7 +97,7 @@ final class SweepSolve {
       }
       int deformation = part.rowOf[row];
       int to = deformation * width + block * CASES;
-      double[] held = plan.held[deformation / Member.DEFORMATIONS];
+      double[] held = loads.held[deformation / Member.DEFORMATIONS];
       int from = deformation % Member.DEFORMATIONS * width + block * CASES;
       forces[to] = held[from] + s0;
       forces[to + 1] = held[from + 1] + s1;
@@ -109,13 +113,13 @@ final class SweepSolve {
   /** B·s + springs less the loads: what is out of balance, moments over the frame's size. */
   private void balance(double[] forces, int block) {
     for (int i = 0; i < values.length; i++) {
-      rest[i] = part.springs[i / CASES] * values[i] - part.loads[block * values.length + i];
+      rest[i] = part.springs[i / CASES] * values[i] - equations[block * values.length + i];
     }
-    int width = plan.blocks() * CASES;
+    int width = loads.width;
     for (int row = 0; row < part.rowOf.length; row++) {
       int deformation = part.rowOf[row];
       int to = deformation * width + block * CASES;
-      double[] held = plan.held[deformation / Member.DEFORMATIONS];
+      double[] held = loads.held[deformation / Member.DEFORMATIONS];
       int from = deformation % Member.DEFORMATIONS * width + block * CASES;
       for (int k = part.rowStart[row]; k < part.rowStart[row + 1]; k++) {
         double turn = part.rowTurn[k];
@@ -130,13 +134,13 @@ final class SweepSolve {
   private void refuseRest(int block) {
     for (int i = 0; i < rest.length; i++) {
       int loadCase = block * CASES + i % CASES;
-      double most = loadCase < plan.sizes.length ? plan.sizes[loadCase] : 0;
+      double most = loadCase < loads.sizes.length ? loads.sizes[loadCase] : 0;
       if (!(Math.abs(rest[i]) * part.scale[i / CASES] <= FirstOrder.LARGEST_RESIDUAL * most)) {
         throw new SolveException(
             String.format(
                 Locale.ROOT,
                 "load case %s leaves more than %.0e of its load out of balance with these stocks",
-                plan.loadCase(loadCase).name(),
+                plan.name(loads, loadCase),
                 FirstOrder.LARGEST_RESIDUAL));
       }
     }

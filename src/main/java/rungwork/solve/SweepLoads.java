@@ -1,0 +1,172 @@
+package rungwork.solve;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * The load cases of a sweep as numbers: what acts on the equations of each action, on each member's
+ * deformations, on its ends and along it. Values of all cases of one thing lie together.
+ */
+final class SweepLoads {
+  /** Load cases that are solved side by side. */
+  static final int CASES = BandFactor.CASES;
+
+  /** Numbers of a line load: at its start along x, y, z and about x, then their growth a metre. */
+  static final int LINE = 8;
+
+  final int cases;
+
+  /** Cases, filled up to whole blocks. */
+  final int width;
+
+  /** For each action, block by block the equations' loads in the cases of the block. */
+  final double[][] equations;
+
+  /** For each beam the forces of its deformations by the loads alone, a value for each case. */
+  final double[][] held;
+
+  /** For each beam what loads between its ends do to them, a value for each case. */
+  final double[][] ends;
+
+  /** For each beam its line load, a value for each case. */
+  final double[][] lines;
+
+  /** How large each case is: forces, and moments over the frame's size [N]. */
+  final double[] sizes;
+
+  /** Loads of nothing. */
+  SweepLoads(int cases, int members, int[] equations) {
+    this.cases = cases;
+    width = (cases + CASES - 1) / CASES * CASES;
+    this.equations = new double[equations.length][];
+    Arrays.setAll(this.equations, part -> new double[equations[part] * width]);
+    held = new double[members][Member.DEFORMATIONS * width];
+    ends = new double[members][Member.MOTIONS * width];
+    lines = new double[members][LINE * width];
+    sizes = new double[cases];
+  }
+
+  int blocks() {
+    return width / CASES;
+  }
+
+  /** Where an equation's value in a case stands. */
+  private int place(double[] of, int equation, int loadCase) {
+    int block = loadCase / CASES;
+    return (block * (of.length / width) + equation) * CASES + loadCase % CASES;
+  }
+
+  /** Sets what acts on the equations of an action. */
+  void equations(int part, int loadCase, double[] values) {
+    for (int i = 0; i < values.length; i++) {
+      equations[part][place(equations[part], i, loadCase)] = values[i];
+    }
+  }
+
+  /** Sets what acts on a member. */
+  void member(int member, int loadCase, double[] heldForces, double[] endForces, double[] line) {
+    spread(held[member], heldForces, loadCase);
+    spread(ends[member], endForces, loadCase);
+    spread(lines[member], line, loadCase);
+  }
+
+  private void spread(double[] into, double[] values, int loadCase) {
+    for (int i = 0; i < values.length; i++) {
+      into[i * width + loadCase] = values[i];
+    }
+  }
+
+  /** What is not nothing in one of these cases, to be added to a case of others. */
+  Basic basic(int loadCase) {
+    List<double[]> from = new ArrayList<>();
+    for (int part = 0; part < equations.length; part++) {
+      double[] values = new double[equations[part].length / width];
+      for (int i = 0; i < values.length; i++) {
+        values[i] = equations[part][place(equations[part], i, loadCase)];
+      }
+      from.add(values);
+    }
+    for (double[][] arrays : List.of(held, ends, lines)) {
+      for (double[] all : arrays) {
+        double[] values = new double[all.length / width];
+        Arrays.setAll(values, i -> all[i * width + loadCase]);
+        from.add(values);
+      }
+    }
+    return new Basic(from, sizes[loadCase]);
+  }
+
+  /** Takes all loads out of a case. */
+  void clear(int loadCase) {
+    for (double[] values : equations) {
+      for (int i = 0; i < values.length / width; i++) {
+        values[place(values, i, loadCase)] = 0;
+      }
+    }
+    for (int member = 0; member < held.length; member++) {
+      clear(held[member], loadCase);
+      clear(ends[member], loadCase);
+      clear(lines[member], loadCase);
+    }
+    sizes[loadCase] = 0;
+  }
+
+  private void clear(double[] values, int loadCase) {
+    for (int i = loadCase; i < values.length; i += width) {
+      values[i] = 0;
+    }
+  }
+
+  /** Adds a multiple of a basic load case to a case. */
+  void add(int loadCase, double factor, Basic basic) {
+    for (int a = 0; a < basic.arrays.length; a++) {
+      int array = basic.arrays[a];
+      double[] into = array(array);
+      int[] at = basic.places[a];
+      double[] values = basic.values[a];
+      int stride = array < equations.length ? CASES : width;
+      int first = array < equations.length ? place(into, 0, loadCase) : loadCase;
+      for (int i = 0; i < at.length; i++) {
+        into[first + at[i] * stride] += factor * values[i];
+      }
+    }
+    sizes[loadCase] += Math.abs(factor) * basic.size;
+  }
+
+  private double[] array(int index) {
+    int rest = index - equations.length;
+    if (rest < 0) {
+      return equations[index];
+    }
+    double[][] group = rest < held.length ? held : rest < 2 * held.length ? ends : lines;
+    return group[rest % held.length];
+  }
+
+  /** The numbers of one load case that are not nothing, array by array. */
+  static final class Basic {
+    private final int[] arrays;
+    private final int[][] places;
+    private final double[][] values;
+    private final double size;
+
+    private Basic(List<double[]> from, double size) {
+      this.size = size;
+      List<Integer> found = new ArrayList<>();
+      for (int i = 0; i < from.size(); i++) {
+        if (Arrays.stream(from.get(i)).anyMatch(value -> value != 0)) {
+          found.add(i);
+        }
+      }
+      arrays = found.stream().mapToInt(Integer::intValue).toArray();
+      places = new int[arrays.length][];
+      values = new double[arrays.length][];
+      for (int a = 0; a < arrays.length; a++) {
+        double[] all = from.get(arrays[a]);
+        places[a] = IntStream.range(0, all.length).filter(i -> all[i] != 0).toArray();
+        values[a] = Arrays.stream(places[a]).mapToDouble(i -> all[i]).toArray();
+      }
+    }
+  }
+}
