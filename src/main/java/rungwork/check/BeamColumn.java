@@ -57,6 +57,31 @@ record BeamColumn(double force, double yield, double gamma, Bent strong, Bent we
     return working;
   }
 
+  /**
+   * The utilisation alone, where the reduction of both columns is known already.
+   *
+   * @param reduced relative slenderness and reduction factor of the strong, then of the weak axis
+   */
+  double utilisation(double[] reduced) {
+    double squash = SQUASH.value(strong.column().area(), yield);
+    double n1 = share(strong, reduced[1], squash);
+    double n2 = share(weak, reduced[3], squash);
+    double m1 = bending(strong);
+    double m2 = bending(weak);
+    double k1 = strong.column().formulas().growth.value(reduced[0], n1);
+    double k2 = weak.column().formulas().growth.value(reduced[2], n2);
+    return Math.max(
+        STRONG_GOVERNS.value(n1, k1, m1, k2, m2), WEAK_GOVERNS.value(n2, k1, m1, k2, m2));
+  }
+
+  private double share(Bent axis, double chi, double squash) {
+    return axis.column().formulas().share.value(gamma, force, chi, squash);
+  }
+
+  private double bending(Bent axis) {
+    return axis.column().formulas().bending.value(gamma, axis.moment(), axis.modulus(), yield);
+  }
+
   /** The column of the axis that is nearer to buckling. */
   Column slender() {
     boolean strongIsSlender =

@@ -236,7 +236,8 @@ public record CheckSheet(
     return check.basis().limitState() == LimitState.PROPORTION ? 4 : 1;
   }
 
-  private static boolean canGovern(Check check) {
+  /** Of strength every check that has a number, of proportion one that fails. */
+  static boolean canGovern(Check check) {
     boolean strength = check.basis().limitState() != LimitState.PROPORTION;
     return check.fails() || (strength && check.utilisation().isPresent());
   }

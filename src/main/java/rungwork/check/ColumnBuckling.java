@@ -23,7 +23,7 @@ final class ColumnBuckling implements Question {
    * A section does not say how it was made, so that a hot-finished or a welded tube is taken as
    * cold-formed, which is on the safe side; solid bars are on this curve too.
    */
-  private static final ColumnCurve CURVE = ColumnCurve.C;
+  static final ColumnCurve CURVE = ColumnCurve.C;
 
   @Override
   public String what() {

@@ -80,8 +80,13 @@ final class CombinedStress implements Question {
 
   /** From the cut to the nearest weld [m]; infinite without one. */
   private static double distance(Cut cut, LoadedMember member) {
-    return member.member().welds().stream()
-        .mapToDouble(weld -> Math.abs(weld.at() - cut.along()))
+    return distance(cut.along(), member.member());
+  }
+
+  /** From a place along a member to its nearest weld [m]; infinite without one. */
+  static double distance(double along, Member member) {
+    return member.welds().stream()
+        .mapToDouble(weld -> Math.abs(weld.at() - along))
         .min()
         .orElse(Double.POSITIVE_INFINITY);
   }

@@ -7,6 +7,7 @@ import rungwork.check.Verdict.NotChecked;
 import rungwork.material.RatedMaterial;
 import rungwork.quantity.Kind;
 import rungwork.section.Properties;
+import rungwork.section.Section;
 import rungwork.section.Torsion;
 
 /**
@@ -64,15 +65,25 @@ final class LateralTorsionalBuckling implements Question {
     return member.stock().section().torsion() == Torsion.CLOSED && bendsStrongly(member);
   }
 
+  /** Whether a tube with a strong axis is so long that its slenderness is beyond the limit. */
+  static boolean isLong(Member member, Section section, RatedMaterial material) {
+    return !isAlike(section.properties())
+        && working(member, section, material).get(1).result() > LIMIT;
+  }
+
+  private static boolean isAlike(Properties section) {
+    BendingAxis strong = BendingAxis.strong(section);
+    double weakest = strong.other().secondMoment(section);
+    return strong.secondMoment(section) - weakest < ROUNDING * weakest;
+  }
+
   /** Whether it bends about a strong axis at all. */
   static boolean bendsStrongly(LoadedMember member) {
     Properties section = member.whole().properties();
     BendingAxis strong = BendingAxis.strong(section);
-    double weakest = strong.other().secondMoment(section);
-    boolean alike = strong.secondMoment(section) - weakest < ROUNDING * weakest;
     double stress =
         member.largest(forces -> Math.abs(strong.moment(forces))) / strong.modulus(section);
-    return !alike && stress > member.negligibleStress();
+    return !isAlike(section) && stress > member.negligibleStress();
   }
 
   @Override
@@ -95,9 +106,13 @@ final class LateralTorsionalBuckling implements Question {
   }
 
   private static List<Step> working(LoadedMember member, RatedMaterial material) {
-    Properties section = member.stock().section().properties();
+    return working(member.member(), member.stock().section(), material);
+  }
+
+  private static List<Step> working(Member member, Section whole, RatedMaterial material) {
+    Properties section = whole.properties();
     BendingAxis strong = BendingAxis.strong(section);
-    Member.BucklingLengths lengths = member.member().buckling();
+    Member.BucklingLengths lengths = member.buckling();
     Step critical =
         CRITICAL.with(
             lengths.twist(),

@@ -7,8 +7,10 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import rungwork.check.Verdict.NotChecked;
+import rungwork.frame.Beam;
 import rungwork.frame.Frame;
 import rungwork.frame.LoadCase;
+import rungwork.frame.Stock;
 import rungwork.material.Material;
 import rungwork.material.RatedMaterial;
 import rungwork.material.Source;
@@ -110,6 +112,11 @@ public final class MemberChecks {
                           two.utilisation().orElse(0) > one.utilisation().orElse(0) ? two : one));
     }
     return List.copyOf(worst.values());
+  }
+
+  /** Every check of a loaded member. */
+  static List<Check> all(LoadedMember loaded) {
+    return all(loaded, QUESTIONS);
   }
 
   private static List<Check> all(LoadedMember loaded, List<Question> questions) {
@@ -254,6 +261,84 @@ public final class MemberChecks {
       Member member, Response growing, double yield, OptionalDouble critical) {
     LoadedMember loaded = LoadedMember.of(member, growing, DesignFactor.NONE);
     return new ColumnOnset(loaded, critical).onset(yield);
+  }
+
+  /**
+   * How a utilisation is asked for.
+   *
+   * @param factor the design factor of the load case
+   * @param noInterest utilisations up to this one are of no interest [1]
+   */
+  public record Asked(DesignFactor factor, double noInterest) {}
+
+  /**
+   * The numbers of a member's checks without their working, for sweeps: the highest utilisation
+   * that {@link #of} would show, and what can stay unchecked. For one thread at a time.
+   */
+  public sealed interface Numbers permits TubeNumbers, WholeNumbers {
+    /**
+     * The highest utilisation of the checks that can govern: of strength all, of proportion those
+     * that fail.
+     *
+     * @param cuts for each of its beams the internal forces at its cuts, as {@link
+     *     rungwork.solve.Sweep.Workspace#cuts} gives them for {@link #fractions}
+     * @param counts how many cuts each beam has
+     * @param asked how it is asked
+     * @return demand over capacity [1]; zero where no check can govern; something too low where it
+     *     is not above what is of no interest
+     */
+    double utilisation(double[][] cuts, int[] counts, Asked asked);
+
+    /**
+     * Which check the last utilisation is of.
+     *
+     * @return such as {@code combined stress}; empty where none could govern
+     */
+    String what();
+
+    /**
+     * What is not checked, or outside the range of its rule. Of a tube: whether or not the load
+     * asks it; of any other section: what the load cases up to now asked.
+     *
+     * @return each with its reason
+     */
+    List<String> doubts();
+
+    /** Forgets what the load cases up to now asked. */
+    void forget();
+  }
+
+  /**
+   * Prepares the numbers of a member that is cut from a stock.
+   *
+   * @param member the member, its ends as the frame is solved with
+   * @param beams its beams with their lengths [m], in order
+   * @param stock what it is cut from
+   * @return its numbers
+   */
+  public static Numbers numbers(Member member, Map<Beam, Double> beams, Stock stock) {
+    WholeNumbers whole = new WholeNumbers(member, beams, stock);
+    return TubeNumbers.covers(stock) ? new TubeNumbers(whole) : whole;
+  }
+
+  /**
+   * The places along a member's beams that its checks look at whatever acts.
+   *
+   * @param member the member
+   * @param lengths of its beams, in order [m]
+   * @return for each beam, fractions of its length [1]
+   */
+  public static double[][] fractions(Member member, double... lengths) {
+    double[][] all = new double[lengths.length][];
+    double offset = 0;
+    for (int i = 0; i < lengths.length; i++) {
+      all[i] =
+          LoadedMember.fractions(lengths[i], offset, member.welds()).stream()
+              .mapToDouble(Double::doubleValue)
+              .toArray();
+      offset += lengths[i];
+    }
+    return all;
   }
 
   /**

@@ -21,8 +21,14 @@ final class StressFactors {
   /** For each point normal stress by N, My and Mz, then shear stress by Vy, Vz and T. */
   private final double[] factors;
 
+  /** The largest of each without its sign. */
+  private final double[] largest = new double[EACH];
+
   private StressFactors(double[] factors) {
     this.factors = factors;
+    for (int i = 0; i < factors.length; i++) {
+      largest[i % EACH] = Math.max(largest[i % EACH], Math.abs(factors[i]));
+    }
   }
 
   static StressFactors of(Section section) {
@@ -61,5 +67,18 @@ final class StressFactors {
       most = Math.max(most, sigma * sigma + 3 * tau * tau);
     }
     return Math.sqrt(most);
+  }
+
+  /** Whether the equivalent stress of some point can be above a stress [Pa]: false is certain. */
+  boolean canExceed(double[] forces, int at, double stress) {
+    double sigma =
+        largest[0] * Math.abs(forces[at])
+            + largest[1] * Math.abs(forces[at + 4])
+            + largest[2] * Math.abs(forces[at + 5]);
+    double tau =
+        largest[3] * Math.abs(forces[at + 1])
+            + largest[4] * Math.abs(forces[at + 2])
+            + largest[5] * Math.abs(forces[at + 3]);
+    return sigma * sigma + 3 * tau * tau > stress * stress;
   }
 }

@@ -18,8 +18,11 @@ import rungwork.fault.Scale;
  *     round, so that it subtracts
  */
 public record Outline(List<List<Segment>> loops) {
-  /** Halvings of the depth after which a level is known to the last bit of a double. */
-  private static final int HALVINGS = 60;
+  /** Trials after which a level is known for certain; most take less than ten. */
+  private static final int TRIALS = 100;
+
+  /** An area that is off by this part is met: rounding [1]. */
+  private static final double ROUNDING = 1e-15;
 
   /** Bending that changes the strain by less than this part counts as none: rounding [1]. */
   private static final double NO_BEND = 1e-12;
@@ -125,19 +128,8 @@ public record Outline(List<List<Segment>> loops) {
    * @return moment about y over the yield strength
    */
   double plasticModulus(double share) {
-    double low = -reach(Spot::z);
-    double high = -low;
     Moments all = moments();
-    double half = all.area() * (1 + share) / 2;
-    for (int i = 0; i < HALVINGS; i++) {
-      double middle = (low + high) / 2;
-      if (above(middle).area() > half) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    double level = (low + high) / 2;
+    double level = level(all.area() * (1 + share) / 2, all.area());
     Half above = above(level);
     double centre = all.z() / all.area();
     return 2 * (above.moment() + (level - centre) * above.area());
@@ -172,8 +164,43 @@ public record Outline(List<List<Segment>> loops) {
     return new Outline(turned.loops.stream().map(Outline::bore).toList());
   }
 
+  /** The level with so much area above it, by chords; an end that stays counts half (Illinois). */
+  private double level(double wanted, double area) {
+    double low = -reach(Spot::z);
+    double high = -low;
+    double tooMuch = area - wanted;
+    double tooLittle = -wanted;
+    double level = low;
+    int moved = 0;
+    for (int i = 0; i < TRIALS; i++) {
+      level = low + (high - low) * tooMuch / (tooMuch - tooLittle);
+      double off = above(level).area() - wanted;
+      if (Math.abs(off) <= ROUNDING * area || !(level > low && level < high)) {
+        return level;
+      }
+      if (off > 0) {
+        low = level;
+        tooMuch = off;
+        tooLittle = moved > 0 ? tooLittle / 2 : tooLittle;
+        moved = 1;
+      } else {
+        high = level;
+        tooLittle = off;
+        tooMuch = moved < 0 ? tooMuch / 2 : tooMuch;
+        moved = -1;
+      }
+    }
+    return level;
+  }
+
   private Half above(double level) {
-    return pieces().map(piece -> piece.above(level)).reduce(Half.NONE, Half::plus);
+    Half sum = Half.NONE;
+    for (List<Segment> loop : loops) {
+      for (Segment piece : loop) {
+        sum = sum.plus(piece.above(level));
+      }
+    }
+    return sum;
   }
 
   private Outline mapped(Function<Segment, Segment> change) {

@@ -214,21 +214,27 @@ public final class Sweep {
     }
 
     /**
-     * Puts a load case together anew.
+     * Puts all load cases together anew.
      *
-     * @param loadCase the load case's number
-     * @param factors how many times each basic load case acts, in their order
+     * @param factors for each load case, how many times each basic load case acts, in their order
+     * @throws ModelException when there are not as many
      */
-    public void combine(int loadCase, double[] factors) {
-      if (factors.length != basics.size()) {
+    public void combine(double[][] factors) {
+      if (factors.length != cases || factors[0].length != basics.size()) {
         throw new ModelException(
-            "a load case is put together from %d basic ones; it was given %d factors"
-                .formatted(basics.size(), factors.length));
+            "%d load cases are put together from %d basic ones; factors for %d from %d were given"
+                .formatted(cases, basics.size(), factors.length, factors[0].length));
       }
-      loads.clear(loadCase);
-      for (int i = 0; i < factors.length; i++) {
-        if (factors[i] != 0) {
-          loads.add(loadCase, factors[i], basics.get(i));
+      loads.clear();
+      double[] ofOne = new double[loads.width];
+      for (int basic = 0; basic < basics.size(); basic++) {
+        boolean acts = false;
+        for (int c = 0; c < cases; c++) {
+          ofOne[c] = factors[c][basic];
+          acts |= ofOne[c] != 0;
+        }
+        if (acts) {
+          loads.add(basics.get(basic), ofOne);
         }
       }
     }
@@ -303,6 +309,27 @@ public final class Sweep {
       }
       double length = plan.structure.members().get(beam).length();
       return LineCuts.of(ends, line, length, fractions, into);
+    }
+
+    /**
+     * The sum of all forces times the motions of their nodes in the last solve: twice the work that
+     * a load that grows from nothing does.
+     *
+     * @param loadCase the load case's number
+     * @return F·u [N·m]
+     * @throws ModelException when there are more load cases than are solved side by side
+     */
+    public double work(int loadCase) {
+      if (loads.blocks() > 1) {
+        throw new ModelException(
+            "the work of a load case is known of %d load cases at most; there are %d"
+                .formatted(SweepLoads.CASES, cases));
+      }
+      double work = 0;
+      for (SweepSolve part : parts) {
+        work += part.work(loadCase);
+      }
+      return work;
     }
   }
 }

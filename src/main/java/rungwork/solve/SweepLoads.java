@@ -98,41 +98,38 @@ final class SweepLoads {
     return new Basic(from, sizes[loadCase]);
   }
 
-  /** Takes all loads out of a case. */
-  void clear(int loadCase) {
+  /** Takes all loads out. */
+  void clear() {
     for (double[] values : equations) {
-      for (int i = 0; i < values.length / width; i++) {
-        values[place(values, i, loadCase)] = 0;
-      }
+      Arrays.fill(values, 0);
     }
     for (int member = 0; member < held.length; member++) {
-      clear(held[member], loadCase);
-      clear(ends[member], loadCase);
-      clear(lines[member], loadCase);
+      Arrays.fill(held[member], 0);
+      Arrays.fill(ends[member], 0);
+      Arrays.fill(lines[member], 0);
     }
-    sizes[loadCase] = 0;
+    Arrays.fill(sizes, 0);
   }
 
-  private void clear(double[] values, int loadCase) {
-    for (int i = loadCase; i < values.length; i += width) {
-      values[i] = 0;
-    }
-  }
-
-  /** Adds a multiple of a basic load case to a case. */
-  void add(int loadCase, double factor, Basic basic) {
+  /**
+   * Adds multiples of a basic load case to all cases.
+   *
+   * @param factors how many times it acts in each case, filled up to whole blocks
+   */
+  void add(Basic basic, double[] factors) {
     for (int a = 0; a < basic.arrays.length; a++) {
       int array = basic.arrays[a];
       double[] into = array(array);
-      int[] at = basic.places[a];
-      double[] values = basic.values[a];
-      int stride = array < equations.length ? CASES : width;
-      int first = array < equations.length ? place(into, 0, loadCase) : loadCase;
-      for (int i = 0; i < at.length; i++) {
-        into[first + at[i] * stride] += factor * values[i];
+      boolean blocks = array < equations.length;
+      int stride = blocks ? CASES : width;
+      int block = blocks ? into.length / blocks() : CASES;
+      for (int from = 0; from < width; from += CASES) {
+        basic.add(a, into, new Rows(from / CASES * block, stride, from), factors);
       }
     }
-    sizes[loadCase] += Math.abs(factor) * basic.size;
+    for (int c = 0; c < cases; c++) {
+      sizes[c] += Math.abs(factors[c]) * basic.size;
+    }
   }
 
   private double[] array(int index) {
@@ -143,6 +140,15 @@ final class SweepLoads {
     double[][] group = rest < held.length ? held : rest < 2 * held.length ? ends : lines;
     return group[rest % held.length];
   }
+
+  /**
+   * Where values for a block of cases stand.
+   *
+   * @param base of the first row
+   * @param stride from row to row
+   * @param firstCase of the block
+   */
+  private record Rows(int base, int stride, int firstCase) {}
 
   /** The numbers of one load case that are not nothing, array by array. */
   static final class Basic {
@@ -166,6 +172,17 @@ final class SweepLoads {
         double[] all = from.get(arrays[a]);
         places[a] = IntStream.range(0, all.length).filter(i -> all[i] != 0).toArray();
         values[a] = Arrays.stream(places[a]).mapToDouble(i -> all[i]).toArray();
+      }
+    }
+
+    private void add(int array, double[] into, Rows rows, double[] factors) {
+      int[] at = places[array];
+      double[] value = values[array];
+      for (int i = 0; i < at.length; i++) {
+        int row = rows.base + at[i] * rows.stride;
+        for (int c = 0; c < CASES; c++) {
+          into[row + c] += value[i] * factors[rows.firstCase + c];
+        }
       }
     }
   }

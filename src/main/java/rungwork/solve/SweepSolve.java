@@ -52,8 +52,21 @@ final class SweepSolve {
       factor.solveCases(values);
       recover(rigidities, forces, block);
       balance(forces, block);
+      if (plan.structure.isFree()) {
+        refine(rigidities, forces, block);
+      }
       refuseRest(block);
     }
+  }
+
+  /** Solves once more for what is out of balance: a free frame is soft where it is held. */
+  private void refine(double[] rigidities, double[] forces, int block) {
+    factor.solveCases(rest);
+    for (int i = 0; i < values.length; i++) {
+      values[i] -= rest[i];
+    }
+    recover(rigidities, forces, block);
+    balance(forces, block);
   }
 
   private void fill(double[] rigidities) {
@@ -129,6 +142,15 @@ final class SweepSolve {
         }
       }
     }
+  }
+
+  /** Loads times motions in a load case of the last block. */
+  double work(int loadCase) {
+    double work = 0;
+    for (int i = loadCase; i < values.length; i += CASES) {
+      work += equations[i] * values[i];
+    }
+    return work;
   }
 
   private void refuseRest(int block) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import rungwork.check.Caution;
 import rungwork.check.CheckSheet;
 import rungwork.check.DesignFactor;
@@ -19,6 +20,7 @@ import rungwork.fault.Scale;
 import rungwork.frame.Frame;
 import rungwork.frame.LoadCase;
 import rungwork.frame.Mass;
+import rungwork.frame.Stock;
 import rungwork.solve.Response;
 import rungwork.solve.Solver;
 import rungwork.solve.Vibration;
@@ -62,6 +64,11 @@ public final class Assessment {
    *     when a mass or wheel is carried by what the ladder does not have
    */
   public static Assessment of(Vehicle vehicle, Ladder ladder, List<Event> events) {
+    refuseUnusable(vehicle, events);
+    return new Assessment(vehicle.on(ladder), ladder, List.copyOf(events));
+  }
+
+  private static void refuseUnusable(Vehicle vehicle, List<Event> events) {
     if (events.isEmpty()) {
       throw new ModelException("there is no event to assess vehicle " + vehicle.name() + " under");
     }
@@ -71,7 +78,6 @@ public final class Assessment {
         throw new ModelException("two events are named " + event.name() + "; rename one");
       }
     }
-    return new Assessment(vehicle.on(ladder), ladder, List.copyOf(events));
   }
 
   /**
@@ -187,6 +193,119 @@ public final class Assessment {
    */
   public double mass() {
     return ladder.mass();
+  }
+
+  /**
+   * What the parts of a ladder are cut from.
+   *
+   * @param rails both rails, all along
+   * @param crossmembers each crossmember, in the ladder's order
+   */
+  public record Stocks(Stock rails, List<Stock> crossmembers) {
+    /** Copies its list. */
+    public Stocks {
+      crossmembers = List.copyOf(crossmembers);
+    }
+
+    /**
+     * A ladder cut from these.
+     *
+     * @param ladder its lines and mounts
+     * @return the ladder
+     */
+    public Ladder on(Ladder ladder) {
+      inOrder(1 + ladder.crossmembers().size());
+      Ladder cut = ladder.withRails(rails);
+      for (int i = 0; i < crossmembers.size(); i++) {
+        cut = cut.withCrossmember(cut.crossmembers().get(i).name(), crossmembers.get(i));
+      }
+      return cut;
+    }
+
+    Stock[] inOrder(int parts) {
+      if (1 + crossmembers.size() != parts) {
+        throw new ModelException(
+            "the ladder has %d crossmembers; %d stocks for them were given"
+                .formatted(parts - 1, crossmembers.size()));
+      }
+      Stock[] all = new Stock[parts];
+      all[0] = rails;
+      for (int i = 1; i < parts; i++) {
+        all[i] = crossmembers.get(i - 1);
+      }
+      return all;
+    }
+  }
+
+  /**
+   * The numbers of one choice of stocks.
+   *
+   * @param mass of the frame [kg]
+   * @param utilisation the highest over the members and load cases screened [1]
+   * @param what which check it is of
+   * @param part which part
+   * @param loadCase in which load case
+   * @param notChecked what could not be checked, part by part
+   */
+  public record Screened(
+      double mass,
+      double utilisation,
+      String what,
+      String part,
+      String loadCase,
+      List<String> notChecked) {
+    /** Copies its list. */
+    public Screened {
+      notChecked = List.copyOf(notChecked);
+    }
+  }
+
+  /**
+   * Numbers alone for one choice of stocks after another: all checks of all members in all events,
+   * in first order, without their working. For one thread at a time. The loads follow the frame's
+   * mass. Stocks that come again are best given as the same objects.
+   *
+   * <p>Left out of what an assessment looks at: the buckling of the whole frame, with the effective
+   * lengths and moments of second order that come of it; joints other than those screened with; the
+   * warping of open sections other than its first bound. A choice that passes is only a candidate;
+   * an assessment decides.
+   */
+  public interface Screening {
+    /**
+     * Screens a choice of stocks.
+     *
+     * @param stocks the choice
+     * @return its numbers
+     * @throws ModelException when it does not fit the ladder
+     * @throws rungwork.fault.SolveException when the frame is a mechanism with it
+     */
+    Screened of(Stocks stocks);
+
+    /**
+     * The torsional stiffness with a choice of stocks, as {@link Assessment#torsionalStiffness} has
+     * it for rigid joints.
+     *
+     * @param stocks the choice
+     * @return K [N·m/rad]
+     */
+    double torsionalStiffness(Stocks stocks);
+  }
+
+  /**
+   * Prepares a screening.
+   *
+   * @param vehicle the vehicle as built, without its frame's own masses
+   * @param ladder the frame with stocks of the kind that will be screened
+   * @param events the events, no two of one name
+   * @param joints the assumptions about the joints to screen with, such as {@link Joints#RIGID}
+   * @return gives a screening to each thread that asks
+   * @throws ModelException as for {@link #of}, or when the frame cannot be swept
+   */
+  public static Supplier<Screening> screening(
+      Vehicle vehicle, Ladder ladder, List<Event> events, List<Joints> joints) {
+    refuseUnusable(vehicle, events);
+    Screen screen = new Screen(vehicle, ladder, List.copyOf(events), joints);
+    return screen::bench;
   }
 
   private WorstChecks run() {

@@ -168,14 +168,19 @@ public record Balance(
     return loads;
   }
 
-  private static List<Mass> felt(Event event, Vehicle vehicle) {
+  /** The masses as an event has them: amplified in an impact. */
+  static List<Mass> felt(Event event, Vehicle vehicle) {
     return event.kind() == Event.Kind.IMPACT
         ? vehicle.masses().stream().map(Mass::amplified).toList()
         : vehicle.masses();
   }
 
-  /** Shares a wrench among fastening points and takes each share along its arm to the node. */
   private List<Load> share(Wrench wrench, Point at, List<String> features) {
+    return share(ladder, wrench, at, features);
+  }
+
+  /** Shares a wrench among fastening points and takes each share along its arm to the node. */
+  static List<Load> share(Ladder ladder, Wrench wrench, Point at, List<String> features) {
     List<Node> points =
         features.stream().map(feature -> new Node(feature, ladder.at(feature))).toList();
     List<Load> loads = new ArrayList<>();

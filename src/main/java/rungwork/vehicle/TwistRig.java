@@ -3,6 +3,7 @@ package rungwork.vehicle;
 import java.util.Comparator;
 import java.util.List;
 import rungwork.fault.ModelException;
+import rungwork.frame.Frame;
 import rungwork.frame.Freedom;
 import rungwork.frame.Load;
 import rungwork.frame.LoadCase;
@@ -32,7 +33,7 @@ import rungwork.solve.Solver;
 record TwistRig(
     Ladder ladder, String frontLeft, String frontRight, String rearLeft, String rearRight) {
   /** A couple small enough for any frame [N·m]; the answer does not depend on it. */
-  private static final double COUPLE = 1;
+  static final double COUPLE = 1;
 
   /** Refuses a rig without spacing. */
   TwistRig {
@@ -63,12 +64,21 @@ record TwistRig(
    * @return K [N·m/rad]
    */
   double stiffness(Joints joints) {
-    double force = COUPLE / spacing(frontLeft, frontRight);
-    LoadCase twist = LoadCase.of("twist test", push(frontLeft, force), push(frontRight, -force));
-    Response response = Solver.of(ladder.frame(joints).on(stands())).solve(twist);
+    Response response = Solver.of(frame(joints)).solve(twist());
     double front = turn(response, frontLeft, frontRight);
     double rear = turn(response, rearLeft, rearRight);
     return COUPLE / (front - rear);
+  }
+
+  /** The frame on its stands. */
+  Frame frame(Joints joints) {
+    return ladder.frame(joints).on(stands());
+  }
+
+  /** The couple. */
+  LoadCase twist() {
+    double force = COUPLE / spacing(frontLeft, frontRight);
+    return LoadCase.of("twist test", push(frontLeft, force), push(frontRight, -force));
   }
 
   private List<Support> stands() {

@@ -37,6 +37,8 @@ public final class Vehicle {
   private final List<Mass> frameMasses;
   private final List<Wheel> wheels;
   private final List<Seat> seats;
+  private final double massTotal;
+  private final Point centreOfMass;
 
   Vehicle(VehicleBuilder from) {
     name = from.name;
@@ -46,20 +48,24 @@ public final class Vehicle {
     frameMasses = List.of();
     wheels = List.copyOf(from.wheels());
     seats = List.copyOf(from.seats);
+    massTotal = masses.stream().mapToDouble(Mass::kilograms).sum();
+    centreOfMass = centre();
     refuseLiftedAxle();
     refuseLiftedSide();
   }
 
-  private Vehicle(Vehicle bare, Ladder ladder) {
+  private Vehicle(Vehicle bare, List<Mass> ofFrame) {
     name = bare.name;
     wheelbase = bare.wheelbase;
     frontRollShare = bare.frontRollShare;
     List<Mass> all = new ArrayList<>(bare.masses);
-    frameMasses = List.copyOf(ladder.masses());
+    frameMasses = List.copyOf(ofFrame);
     all.addAll(frameMasses);
     masses = List.copyOf(all);
     wheels = bare.wheels;
     seats = bare.seats;
+    massTotal = masses.stream().mapToDouble(Mass::kilograms).sum();
+    centreOfMass = centre();
     refuseLiftedAxle();
     refuseLiftedSide();
   }
@@ -85,7 +91,12 @@ public final class Vehicle {
     masses.forEach(mass -> refuseUnknown("mass " + mass.name(), mass.carriers(), ladder));
     wheels.forEach(wheel -> refuseUnknown(wheel.name(), wheel.carriers(), ladder));
     masses.forEach(mass -> refuseTwin(mass, ladder));
-    return new Vehicle(this, ladder);
+    return carrying(ladder.masses());
+  }
+
+  /** The same with these masses of its frame, not asked whether the frame has what carries them. */
+  Vehicle carrying(List<Mass> ofFrame) {
+    return new Vehicle(this, ofFrame);
   }
 
   /**
@@ -179,7 +190,7 @@ public final class Vehicle {
    * @return the mass [kg]
    */
   public double massTotal() {
-    return masses.stream().mapToDouble(Mass::kilograms).sum();
+    return massTotal;
   }
 
   /**
@@ -188,6 +199,10 @@ public final class Vehicle {
    * @return its place
    */
   public Point centreOfMass() {
+    return centreOfMass;
+  }
+
+  private Point centre() {
     double x = 0;
     double y = 0;
     double z = 0;
@@ -196,8 +211,7 @@ public final class Vehicle {
       y += mass.kilograms() * mass.at().y();
       z += mass.kilograms() * mass.at().z();
     }
-    double total = massTotal();
-    return new Point(x / total, y / total, z / total);
+    return new Point(x / massTotal, y / massTotal, z / massTotal);
   }
 
   /**
