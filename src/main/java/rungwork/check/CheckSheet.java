@@ -163,11 +163,15 @@ public record CheckSheet(
   /**
    * The part of this sheet that is about one part.
    *
-   * @param part the part's name
+   * @param part the part's name; {@code left rail} takes in every bay of it, such as {@code left
+   *     rail, front to dash}
    * @return its sheet, with everything else that this one carries
    */
   public CheckSheet about(String part) {
-    List<Check> own = checks.stream().filter(check -> check.part().equals(part)).toList();
+    List<Check> own =
+        checks.stream()
+            .filter(check -> check.part().equals(part) || check.part().startsWith(part + ", "))
+            .toList();
     return new CheckSheet(title + ": " + part, own, notMade, assumptions, cautions);
   }
 

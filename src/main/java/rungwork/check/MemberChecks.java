@@ -92,7 +92,8 @@ public final class MemberChecks {
    * @param loads the loads
    * @param factor the design factor of the load case
    * @return the checks, of each question the worst over the four bows
-   * @throws ModelException when the member's effective lengths have the frame's sway inside
+   * @throws rungwork.fault.ModelException when the member's effective lengths have the frame's sway
+   *     inside
    */
   public static List<Check> bowed(Member member, Frame frame, LoadCase loads, DesignFactor factor) {
     List<Question> questions =

@@ -3,6 +3,7 @@ package rungwork.report;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
+import rungwork.fault.Scale;
 import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
 import rungwork.solve.InternalForces;
@@ -28,9 +29,6 @@ record Course(
   private static final double ROUNDING = 1e-9;
 
   private static final int DIGITS = 3;
-
-  /** The last of three digits beside the number [1]. */
-  private static final double LAST_DIGIT = 1e-3;
 
   /** Frame action (N, Vy, Mz), then grillage action (T, Vz, My). */
   static List<Course> all(Run run) {
@@ -76,11 +74,12 @@ record Course(
     return Math.max(Math.abs(at(highest())), Math.abs(at(lowest())));
   }
 
-  /** Three digits; 0 for what is less than half the last of the largest's three. */
+  /** Three digits; 0 for what would be none of the digits that the largest shows. */
   String number(Run.Cut cut, Units units) {
-    double value = at(cut);
-    boolean nothing = Math.abs(value) < LAST_DIGIT / 2 * largest();
-    return nothing ? "0" : units.scale(kind).number(value, DIGITS);
+    Scale scale = units.scale(kind);
+    double last = Math.pow(10, Math.floor(Math.log10(largest() / scale.inSi())) - DIGITS + 1);
+    boolean nothing = Math.abs(at(cut)) / scale.inSi() < last / 2;
+    return nothing ? "0" : scale.number(at(cut), DIGITS);
   }
 
   /** The largest force of the run, or the largest moment over the run's length. */

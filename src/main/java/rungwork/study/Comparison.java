@@ -74,7 +74,8 @@ public final class Comparison {
   /**
    * Compares candidates.
    *
-   * @param part the member that they are for, by its part's name, such as {@code front crossmember}
+   * @param part the member that they are for, by its part's name, such as {@code front
+   *     crossmember}, or {@code left rail} for all of its bays
    * @param candidates the candidates, no two of one name
    * @param assessment assesses the frame with a candidate in it; what it refuses is kept as a
    *     refusal
@@ -229,8 +230,8 @@ public final class Comparison {
   }
 
   private static void refuseUnknownPart(String part, CheckSheet sheet) {
-    List<String> parts = sheet.checks().stream().map(check -> check.part()).distinct().toList();
-    if (!parts.contains(part)) {
+    if (sheet.about(part).checks().isEmpty()) {
+      List<String> parts = sheet.checks().stream().map(check -> check.part()).distinct().toList();
       throw new ModelException(
           "no check is about part " + part + "; there are checks of " + String.join(", ", parts));
     }

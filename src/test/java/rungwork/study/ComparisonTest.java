@@ -169,6 +169,16 @@ class ComparisonTest {
   }
 
   @Test
+  void a_rail_is_compared_with_all_its_bays() {
+    Comparison rails =
+        Comparison.of("left rail", Curlew.candidates().subList(0, 1), Curlew::assess);
+    List<String> parts =
+        rails.assessed().get(0).part().checks().stream().map(check -> check.part()).toList();
+    assertTrue(parts.size() > 1, parts.toString());
+    assertTrue(parts.stream().allMatch(part -> part.startsWith("left rail")), parts.toString());
+  }
+
+  @Test
   void an_interrupted_comparison_stops_before_the_next_candidate() {
     Thread.currentThread().interrupt();
     try {
