@@ -3,20 +3,14 @@ package rungwork.kernel;
 import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
-import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
-import java.util.jar.JarEntry;
-import java.util.jar.JarOutputStream;
 import java.util.stream.Stream;
 
 /**
@@ -36,7 +30,7 @@ public record KernelSpec(String name, String displayName, Class<?> main) {
       List.of("logo-32x32.png", "logo-64x64.png", "logo-svg.svg");
 
   /** What Jupyter takes for a name. */
-  private static final String NAME = "[A-Za-z0-9._-]+";
+  private static final String NAME = "[A-Za-z0-9][A-Za-z0-9._-]*";
 
   /**
    * What an installation came to.
@@ -50,7 +44,9 @@ public record KernelSpec(String name, String displayName, Class<?> main) {
   public KernelSpec {
     if (!name.matches(NAME)) {
       throw new IllegalArgumentException(
-          "a kernel cannot be named \"" + name + "\"; use letters, digits, '.', '_' and '-' only");
+          "a kernel cannot be named \""
+              + name
+              + "\"; use letters, digits, '.', '_' and '-' only, a letter or digit first");
     }
   }
 
@@ -59,42 +55,45 @@ public record KernelSpec(String name, String displayName, Class<?> main) {
     return prefix.resolve("share").resolve("jupyter").resolve("kernels");
   }
 
-  /** Where Jupyter looks for kernels of this user alone. */
-  public static Path userFolder() {
-    String own = System.getenv().getOrDefault("JUPYTER_DATA_DIR", "");
-    if (!own.isEmpty()) {
-      return Path.of(own, "kernels");
-    }
-    Path home = Path.of(System.getProperty("user.home"));
-    String system = System.getProperty("os.name").toLowerCase(Locale.ROOT);
-    if (system.contains("windows")) {
-      return Path.of(System.getenv("APPDATA"), "jupyter", "kernels");
-    }
-    return system.contains("mac")
-        ? home.resolve(Path.of("Library", "Jupyter", "kernels"))
-        : home.resolve(Path.of(".local", "share", "jupyter", "kernels"));
+  /**
+   * Where Jupyter looks for kernels of this user alone.
+   *
+   * @param environment variables of the process
+   * @param system the operating system's name as Java has it
+   */
+  public static Path userFolder(Map<String, String> environment, String system) {
+    return new JupyterFolders(environment, system).data().resolve("kernels");
   }
 
   /**
-   * Installs the running program's classes as a kernel; an older copy is replaced.
+   * Installs the running program's classes as a kernel. An older copy is replaced at one stroke
+   * when the new one stands beside it, ready; kernels that run meanwhile keep the classes that they
+   * have loaded.
    *
    * @param kernels the folder that holds a folder for each kernel
    */
   public Installed install(Path kernels) throws IOException {
     Path target = folder(kernels);
     refuseStranger(target);
-    Path fresh = target.resolveSibling(name + ".new");
-    delete(fresh);
-    Files.createDirectories(fresh.resolve("lib"));
-    List<String> jars = copyClasses(fresh.resolve("lib"));
-    copyLogos(fresh);
-    List<String> program = program(target.resolve("lib"), jars);
-    Files.writeString(fresh.resolve(FILE), json(List.of(), program));
-    delete(target);
-    Files.move(fresh, target);
-    List<String> archive = ClassArchive.make(JAVA, rehearsing(program), target);
-    Files.writeString(target.resolve(FILE), json(archive, program));
-    return new Installed(target, !archive.isEmpty());
+    Path library = ClassCopy.folder(target);
+    try {
+      boolean archived = install(library, target);
+      ClassCopy.keepOnly(library, target);
+      return new Installed(target, archived);
+    } catch (IOException unfinished) {
+      ClassCopy.deleteWhereFree(library);
+      throw unfinished;
+    }
+  }
+
+  private boolean install(Path library, Path target) throws IOException {
+    List<String> program = program(ClassCopy.into(library));
+    List<String> archive = ClassArchive.make(JAVA, rehearsing(program), library);
+    copyLogos(target);
+    Path fresh = library.resolve(FILE);
+    Files.writeString(fresh, json(archive, program));
+    Files.move(fresh, target.resolve(FILE), StandardCopyOption.REPLACE_EXISTING);
+    return !archive.isEmpty();
   }
 
   /**
@@ -108,7 +107,7 @@ public record KernelSpec(String name, String displayName, Class<?> main) {
       return Optional.empty();
     }
     refuseStranger(target);
-    delete(target);
+    ClassCopy.delete(target);
     return Optional.of(target);
   }
 
@@ -118,58 +117,42 @@ public record KernelSpec(String name, String displayName, Class<?> main) {
 
   /** A folder of that name may belong to another kernel, which is left alone. */
   private void refuseStranger(Path target) throws IOException {
-    Path file = target.resolve(FILE);
-    boolean ours = Files.isRegularFile(file) && Files.readString(file).contains(main.getName());
-    if (Files.exists(target) && !ours) {
+    if (Files.exists(target) && !ours(target)) {
       throw new IllegalArgumentException(
           target + " holds something else than this kernel; it is left as it is");
     }
+  }
+
+  /** Ours by its word, or what an installation left that was ended half-way. */
+  private boolean ours(Path target) throws IOException {
+    Path file = target.resolve(FILE);
+    if (Files.isRegularFile(file)) {
+      return Files.readString(file).contains(main.getName());
+    }
+    if (!Files.isDirectory(target)) {
+      return false;
+    }
+    try (Stream<Path> held = Files.list(target)) {
+      return held.allMatch(each -> ClassCopy.isOne(each) || LOGOS.contains(name(each)));
+    }
+  }
+
+  private static String name(Path file) {
+    return file.getFileName().toString();
   }
 
   private void copyLogos(Path folder) throws IOException {
     for (String logo : LOGOS) {
       try (InputStream drawing = main.getResourceAsStream(logo)) {
         if (drawing != null) {
-          Files.copy(drawing, folder.resolve(logo));
+          Files.copy(drawing, folder.resolve(logo), StandardCopyOption.REPLACE_EXISTING);
         }
       }
     }
   }
 
-  private static List<String> copyClasses(Path library) throws IOException {
-    List<String> jars = new ArrayList<>();
-    for (Path entry : ClassPath.of(KernelSpec.class.getClassLoader())) {
-      String jar = "%02d-%s.jar".formatted(jars.size(), baseName(entry));
-      if (Files.isDirectory(entry)) {
-        pack(entry, library.resolve(jar));
-      } else {
-        Files.copy(entry, library.resolve(jar), StandardCopyOption.REPLACE_EXISTING);
-      }
-      jars.add(jar);
-    }
-    return jars;
-  }
-
-  private static String baseName(Path entry) {
-    return entry.getFileName().toString().replaceFirst("\\.jar$", "");
-  }
-
-  private static void pack(Path folder, Path jar) throws IOException {
-    try (OutputStream out = Files.newOutputStream(jar);
-        JarOutputStream packed = new JarOutputStream(out);
-        Stream<Path> files = Files.walk(folder)) {
-      for (Path file : files.filter(Files::isRegularFile).sorted().toList()) {
-        String name = folder.relativize(file).toString().replace(File.separatorChar, '/');
-        packed.putNextEntry(new JarEntry(name));
-        Files.copy(file, packed);
-        packed.closeEntry();
-      }
-    }
-  }
-
-  private List<String> program(Path library, List<String> jars) {
-    return List.of(
-        "-cp", ClassPath.joined(jars.stream().map(library::resolve).toList()), main.getName());
+  private List<String> program(List<Path> jars) {
+    return List.of("-cp", ClassPath.joined(jars), main.getName());
   }
 
   private static List<String> rehearsing(List<String> program) {
@@ -189,16 +172,5 @@ public record KernelSpec(String name, String displayName, Class<?> main) {
     json.addProperty("language", "java");
     json.addProperty("interrupt_mode", "message");
     return new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().create().toJson(json) + "\n";
-  }
-
-  private static void delete(Path folder) throws IOException {
-    if (Files.notExists(folder)) {
-      return;
-    }
-    try (Stream<Path> files = Files.walk(folder)) {
-      for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-        Files.delete(file);
-      }
-    }
   }
 }

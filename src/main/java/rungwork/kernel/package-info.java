@@ -20,7 +20,8 @@
  * {@code SessionStart} and {@code KeptControl} behind it, {@link rungwork.kernel.CodeHelp} with
  * {@code SourceDocs} behind it; then {@link rungwork.kernel.NotebookRunner}; then {@link
  * rungwork.kernel.KernelServer} with {@code Wire} and {@code Requests} behind it, and {@link
- * rungwork.kernel.KernelSpec} with {@code ClassArchive} and {@code Rehearsal} behind it.
+ * rungwork.kernel.KernelSpec} with {@code JupyterFolders}, {@code ClassCopy}, {@code ClassArchive}
+ * and {@code Rehearsal} behind it.
  *
  * <p>Sources: the Jupyter messaging protocol 5.3 and the notebook format 4.5 as documented by
  * Project Jupyter; the JDK's {@code jdk.jshell} documentation.

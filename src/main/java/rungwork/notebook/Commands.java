@@ -3,6 +3,7 @@ package rungwork.notebook;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.GeneralSecurityException;
@@ -12,14 +13,12 @@ import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import rungwork.kernel.Evaluator;
 import rungwork.kernel.KernelEnd;
 import rungwork.kernel.KernelIdentity;
 import rungwork.kernel.KernelServer;
-import rungwork.kernel.KernelSpec;
 import rungwork.kernel.NotebookRun;
 import rungwork.kernel.NotebookRunner;
 
@@ -38,11 +37,8 @@ final class Commands {
         run FILE.ipynb --out DIR [--cell-timeout S]  run one notebook; S in whole seconds
         install [--user | --prefix DIR] [--name N]   put the kernel where Jupyter finds it
         uninstall [--user | --prefix DIR] [--name N] take the kernel away again
+                                                     --user is meant where neither is given
       """;
-
-  private static final String NO_JUPYTER =
-      "  Jupyter is not on this machine's PATH; once it is installed it finds the kernel.\n"
-          + "  Without Jupyter a notebook runs by: run FILE.ipynb --out DIR";
 
   private final PrintStream out;
   private final PrintStream err;
@@ -60,21 +56,39 @@ final class Commands {
         return runAll(NOTEBOOKS, PAGES);
       }
       List<String> rest = List.of(arguments).subList(1, arguments.length);
-      return switch (arguments[0]) {
-        case "run" -> runOne(new Options(rest));
-        case "install" -> install(new Options(rest));
-        case "uninstall" -> uninstall(new Options(rest));
-        case "rehearse" -> rehearse(new Options(rest));
-        case "kernel" -> kernel(new Options(rest));
-        default -> throw new UsageException("there is no command " + arguments[0]);
-      };
+      return run(arguments[0], new Options(rest));
     } catch (UsageException e) {
       err.println(e.getMessage());
       err.print(USAGE);
       return MISUSED;
+    } catch (FileSystemException e) {
+      err.println(FileFault.words(e));
+      return FAILED;
     } catch (IOException | UncheckedIOException | IllegalArgumentException e) {
       err.println(e.getMessage());
       return FAILED;
+    }
+  }
+
+  private int run(String command, Options options) throws IOException {
+    switch (command) {
+      case "run":
+        return runOne(options);
+      case "install":
+        new Installation(out, around, options).install();
+        return DONE;
+      case "uninstall":
+        new Installation(out, around, options).uninstall();
+        return DONE;
+      case "rehearse":
+        return rehearse(options);
+      case "kernel":
+        return kernel(options);
+      case "help", "--help":
+        out.print(USAGE);
+        return DONE;
+      default:
+        throw new UsageException("there is no command " + command);
     }
   }
 
@@ -108,46 +122,6 @@ final class Commands {
       throw new UsageException("there is no file " + file);
     }
     return runNotebook(file, folder, limit);
-  }
-
-  private int install(Options options) throws IOException {
-    Path kernels = kernels(options);
-    KernelSpec spec = spec(options);
-    options.refuseOthers();
-    KernelSpec.Installed installed = spec.install(kernels);
-    out.println("kernel " + spec.name() + " is in " + installed.folder());
-    if (!installed.archived()) {
-      out.println("  no archive of its classes could be made; it starts more slowly");
-    }
-    if (!around.haveJupyter()) {
-      out.println(NO_JUPYTER);
-    }
-    return DONE;
-  }
-
-  private int uninstall(Options options) throws IOException {
-    Path kernels = kernels(options);
-    KernelSpec spec = spec(options);
-    options.refuseOthers();
-    Optional<Path> gone = spec.uninstall(kernels);
-    out.println(
-        gone.map(folder -> "kernel " + spec.name() + " is gone from " + folder)
-            .orElse("there was no kernel " + spec.name() + " in " + kernels));
-    return DONE;
-  }
-
-  private static KernelSpec spec(Options options) {
-    return Composition.kernel(options.optional("--name").orElse(Composition.KERNEL));
-  }
-
-  private static Path kernels(Options options) {
-    Optional<String> prefix = options.optional("--prefix");
-    if (options.flag("--user") && prefix.isPresent()) {
-      throw new UsageException("give --user or --prefix, not both");
-    }
-    return prefix
-        .map(under -> KernelSpec.folderUnder(Path.of(under)))
-        .orElseGet(KernelSpec::userFolder);
   }
 
   /** What Jupyter starts. */

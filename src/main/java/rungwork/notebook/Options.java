@@ -10,7 +10,19 @@ final class Options {
   private final List<String> words;
 
   Options(List<String> words) {
-    this.words = new ArrayList<>(words);
+    this.words = new ArrayList<>();
+    words.forEach(this::take);
+  }
+
+  /** {@code --name=value} is as good as {@code --name value}. */
+  private void take(String word) {
+    int equals = word.startsWith("--") ? word.indexOf('=') : -1;
+    if (equals < 0) {
+      words.add(word);
+    } else {
+      words.add(word.substring(0, equals));
+      words.add(word.substring(equals + 1));
+    }
   }
 
   /** Takes an option and its value. */
@@ -19,11 +31,15 @@ final class Options {
     if (at < 0) {
       return Optional.empty();
     }
-    if (at + 1 == words.size()) {
+    if (at + 1 == words.size() || !isValue(words.get(at + 1))) {
       throw new UsageException(name + " needs a value after it");
     }
     words.remove(at);
     return Optional.of(words.remove(at));
+  }
+
+  private static boolean isValue(String word) {
+    return !word.isEmpty() && !word.startsWith("--");
   }
 
   /** Takes an option that has no value; says whether it was there. */

@@ -5,17 +5,20 @@ import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import rungwork.kernel.KernelSpec;
 
 /**
  * What a command finds around it.
  *
- * @param path the folders in which the machine looks for programs
+ * @param environment variables of the process
+ * @param system the operating system's name as Java has it
  * @param live is given the line that says how far a run has come, each in place of the one before;
  *     the empty line when the run is over
  */
-record Surroundings(String path, Consumer<String> live) {
+record Surroundings(Map<String, String> environment, String system, Consumer<String> live) {
   /** Jupyter's own launcher, or one of its faces that come without it. */
   private static final List<String> LAUNCHERS =
       List.of("jupyter", "jupyter-lab", "jupyter-notebook", "jupyter.exe");
@@ -25,10 +28,8 @@ record Surroundings(String path, Consumer<String> live) {
 
   /** This process; a line that changes is only for somebody who watches a terminal. */
   static Surroundings ofProcess(PrintStream out) {
-    String path = System.getenv().getOrDefault("PATH", "");
-    return System.console() == null
-        ? new Surroundings(path, line -> {})
-        : new Surroundings(path, line -> rewrite(out, line));
+    Consumer<String> live = System.console() == null ? line -> {} : line -> rewrite(out, line);
+    return new Surroundings(System.getenv(), System.getProperty("os.name"), live);
   }
 
   private static void rewrite(PrintStream out, String line) {
@@ -38,9 +39,16 @@ record Surroundings(String path, Consumer<String> live) {
 
   /** Whether the machine has Jupyter. */
   boolean haveJupyter() {
-    return Stream.of(path.split(File.pathSeparator))
+    return environment.entrySet().stream()
+        .filter(variable -> variable.getKey().equalsIgnoreCase("PATH")) // "Path" on Windows
+        .flatMap(variable -> Stream.of(variable.getValue().split(File.pathSeparator)))
         .filter(folder -> !folder.isEmpty())
         .flatMap(folder -> LAUNCHERS.stream().map(name -> Path.of(folder, name)))
         .anyMatch(Files::isExecutable);
+  }
+
+  /** Where Jupyter looks for kernels of this user alone. */
+  Path userKernels() {
+    return KernelSpec.userFolder(environment, system);
   }
 }

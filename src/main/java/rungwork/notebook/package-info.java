@@ -9,7 +9,8 @@
  * decides the program's exit status: 0 only when every cell of every notebook ran, 1 when one
  * failed, 2 when the command was not understood.
  *
- * <p>Reading order: {@code Rungwork}, {@code Composition}, {@code Commands}, {@code Main}.
+ * <p>Reading order: {@code Rungwork}, {@code Composition}, {@code Commands} with {@code
+ * Installation}, {@code Main}.
  *
  * <p>This room may know every other; no other may know it.
  */

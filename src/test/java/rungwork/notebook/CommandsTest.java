@@ -1,14 +1,9 @@
 package rungwork.notebook;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.google.gson.JsonObject;
-import com.google.gson.JsonParser;
-import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
-import java.io.File;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
@@ -16,7 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import javax.imageio.ImageIO;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -31,14 +26,10 @@ class CommandsTest {
   private final List<String> live = new ArrayList<>();
 
   private int run(String... arguments) {
-    return runWhere("", arguments);
-  }
-
-  private int runWhere(String path, String... arguments) {
     return new Commands(
             new PrintStream(out, true, StandardCharsets.UTF_8),
             new PrintStream(err, true, StandardCharsets.UTF_8),
-            new Surroundings(path, live::add))
+            new Surroundings(Map.of(), "Linux", live::add))
         .run(arguments);
   }
 
@@ -101,107 +92,21 @@ class CommandsTest {
     assertTrue(complaints.contains("--prefix needs a value after it"), complaints);
   }
 
-  private Path kernel(String name) {
-    return folder.resolve("share/jupyter/kernels").resolve(name);
-  }
-
-  private static JsonObject spec(Path kernel) throws IOException {
-    return JsonParser.parseString(Files.readString(kernel.resolve("kernel.json")))
-        .getAsJsonObject();
-  }
-
-  private static List<String> words(Path kernel) throws IOException {
-    List<String> words = new ArrayList<>();
-    spec(kernel).getAsJsonArray("argv").forEach(word -> words.add(word.getAsString()));
-    return words;
-  }
-
   @Test
-  void install_writes_a_kernel_that_needs_nothing_of_this_folder_over_an_older_copy()
-      throws IOException {
-    Path kernel = kernel("rungwork");
-    Files.createDirectories(kernel.resolve("lib"));
-    Files.writeString(kernel.resolve("lib/00-old.jar"), "old");
-    Files.writeString(kernel.resolve("kernel.json"), "{\"argv\": [\"rungwork.notebook.Main\"]}");
-    Path launcher = Files.createFile(folder.resolve("jupyter"));
-    assertTrue(launcher.toFile().setExecutable(true));
-    assertEquals(0, runWhere(folder.toString(), "install", "--prefix", folder.toString()));
-    assertEquals("kernel rungwork is in " + kernel + "\n", said());
-    assertFalse(Files.exists(kernel.resolve("lib/00-old.jar")));
-    List<String> words = words(kernel);
-    assertTrue(Files.isExecutable(Path.of(words.get(0))));
-    for (String jar : words.get(words.indexOf("-cp") + 1).split(File.pathSeparator)) {
-      assertTrue(jar.startsWith(kernel.toString()), jar);
-      assertTrue(Files.isRegularFile(Path.of(jar)), jar);
-    }
-    assertEquals("{connection_file}", words.get(words.size() - 1));
-    assertTrue(words.contains("-XX:SharedArchiveFile=" + kernel.resolve("classes.jsa")));
-    assertTrue(Files.isRegularFile(kernel.resolve("classes.jsa")));
-    assertEquals("message", spec(kernel).get("interrupt_mode").getAsString());
-    assertEquals("Rungwork (Java)", spec(kernel).get("display_name").getAsString());
-    logosAreDrawn(kernel);
-  }
-
-  private static void logosAreDrawn(Path kernel) throws IOException {
-    for (int size : new int[] {32, 64}) {
-      BufferedImage logo =
-          ImageIO.read(kernel.resolve("logo-%dx%d.png".formatted(size, size)).toFile());
-      assertEquals(size, logo.getWidth());
-      assertEquals(size, logo.getHeight());
-      assertEquals(0xFF1A1A1A, logo.getRGB(19 * size / 64, size / 2), "ink on the left rail");
-      assertEquals(0xFFFFFFFF, logo.getRGB(size / 2, size / 2), "white between the rails");
-      assertEquals(0, logo.getRGB(0, 0) >>> 24, "the corner lets a dark page through");
-    }
-    String drawing = Files.readString(kernel.resolve("logo-svg.svg"));
-    assertTrue(drawing.contains("A ladder frame in plan"), drawing);
-  }
-
-  @Test
-  void a_kernel_under_another_name_stands_beside_the_first_and_is_taken_away_alone()
-      throws IOException {
-    String prefix = folder.toString();
-    Files.createDirectories(kernel("rungwork"));
-    assertEquals(0, run("install", "--prefix", prefix, "--name", "trial"));
+  void help_names_every_command() {
+    assertEquals(0, run("--help"));
+    assertEquals(0, run("help"));
     assertEquals(
-        "kernel trial is in "
-            + kernel("trial")
-            + "\n  Jupyter is not on this machine's PATH; once it is installed it finds the kernel.\n"
-            + "  Without Jupyter a notebook runs by: run FILE.ipynb --out DIR\n",
+        """
+        commands:
+          (none)                                       run every notebook in notebooks/
+          run FILE.ipynb --out DIR [--cell-timeout S]  run one notebook; S in whole seconds
+          install [--user | --prefix DIR] [--name N]   put the kernel where Jupyter finds it
+          uninstall [--user | --prefix DIR] [--name N] take the kernel away again
+                                                       --user is meant where neither is given
+        """
+            .repeat(2),
         said());
-    assertEquals("Rungwork (Java), trial", spec(kernel("trial")).get("display_name").getAsString());
-    out.reset();
-    assertEquals(0, run("uninstall", "--prefix", prefix, "--name", "trial"));
-    assertEquals("kernel trial is gone from " + kernel("trial") + "\n", said());
-    assertFalse(Files.exists(kernel("trial")));
-    assertTrue(Files.exists(kernel("rungwork")));
-    out.reset();
-    assertEquals(0, run("uninstall", "--prefix", prefix, "--name", "trial"));
-    assertEquals(
-        "there was no kernel trial in " + folder.resolve("share/jupyter/kernels") + "\n", said());
-  }
-
-  @Test
-  void a_strangers_kernel_is_neither_replaced_nor_taken_away() throws IOException {
-    Path stranger = Files.createDirectories(kernel("other"));
-    Files.writeString(stranger.resolve("kernel.json"), "{\"argv\": [\"other\"]}");
-    String kept = stranger + " holds something else than this kernel; it is left as it is";
-    for (String command : List.of("install", "uninstall")) {
-      err.reset();
-      assertEquals(1, run(command, "--prefix", folder.toString(), "--name", "other"));
-      assertEquals(kept, firstComplaint());
-    }
-    assertTrue(Files.exists(stranger.resolve("kernel.json")));
-  }
-
-  @Test
-  void what_cannot_be_installed_is_said() {
-    assertEquals(1, run("install", "--prefix", folder.toString(), "--name", "my kernel"));
-    assertEquals(
-        "a kernel cannot be named \"my kernel\"; use letters, digits, '.', '_' and '-' only",
-        firstComplaint());
-    err.reset();
-    assertEquals(2, run("install", "--user", "--prefix", folder.toString()));
-    assertEquals("give --user or --prefix, not both", firstComplaint());
   }
 
   @Test

@@ -1,5 +1,7 @@
 package rungwork.notebook;
 
+import static java.util.stream.Collectors.joining;
+import static java.util.stream.Collectors.toMap;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -12,12 +14,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import rungwork.kernel.KernelSpec;
 
 /** The installed kernel before real Jupyter clients. */
 class RealJupyterTest {
@@ -62,6 +66,33 @@ class RealJupyterTest {
     assertTrue(
         skipped.stream().allMatch(line -> line.matches("test_pager.*|OK \\(skipped=1\\)")),
         () -> "skipped: " + skipped);
+  }
+
+  @Test
+  void a_users_folder_is_where_jupyter_itself_looks() throws IOException {
+    List<String> cases =
+        List.of(
+            "Linux HOME=/home/anna",
+            "Linux HOME=/home/anna XDG_DATA_HOME=/xdg",
+            "Linux HOME=/home/anna XDG_DATA_HOME=/xdg JUPYTER_DATA_DIR=/data",
+            "Mac HOME=/Users/anna XDG_DATA_HOME=/xdg",
+            "Windows HOME=/anna USERPROFILE=/anna APPDATA=/anna/Roaming XDG_DATA_HOME=/xdg",
+            "Windows HOME=/anna USERPROFILE=/anna",
+            "Windows HOME=/anna USERPROFILE=/anna JUPYTER_CONFIG_DIR=/conf");
+    List<String> command = new ArrayList<>(cases);
+    command.add(0, RESOURCES.resolve("notebook/folders.py").toString());
+    String own = cases.stream().map(each -> userFolder(each) + "\n").collect(joining());
+    assertEquals(new External.Result(0, own), Jupyter.python(command.toArray(String[]::new)));
+  }
+
+  private static Path userFolder(String where) {
+    List<String> words = List.of(where.split(" "));
+    Map<String, String> environment =
+        words.stream()
+            .skip(1)
+            .map(variable -> variable.split("="))
+            .collect(toMap(variable -> variable[0], variable -> variable[1]));
+    return KernelSpec.userFolder(environment, words.get(0));
   }
 
   @Test
