@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import rungwork.fault.Scale;
 import rungwork.frame.Beam;
@@ -39,6 +40,12 @@ public record LoadArrows(Frame frame, LoadCase loadCase) implements Shown {
   /** A smaller part of the largest is listed but not drawn. */
   private static final double DRAWN = 0.03;
 
+  /** A smaller part of the largest is listed as 0. */
+  private static final double LISTED = 1e-4;
+
+  /** A longer table is folded. */
+  private static final int SEEN = 20;
+
   /**
    * The loads behind a response.
    *
@@ -56,8 +63,7 @@ public record LoadArrows(Frame frame, LoadCase loadCase) implements Shown {
    * @return the picture
    */
   public Picture forces(Units units) {
-    double largest = loads().stream().mapToDouble(Acting::force).max().orElse(0);
-    return draw("Forces: ", Kind.FORCE, largest, units);
+    return draw("Forces: ", Kind.FORCE, largest(Acting::force), units);
   }
 
   /**
@@ -67,8 +73,11 @@ public record LoadArrows(Frame frame, LoadCase loadCase) implements Shown {
    * @return the picture
    */
   public Picture moments(Units units) {
-    double largest = loads().stream().mapToDouble(Acting::moment).max().orElse(0);
-    return draw("Moments: ", Kind.MOMENT, largest, units);
+    return draw("Moments: ", Kind.MOMENT, largest(Acting::moment), units);
+  }
+
+  private double largest(ToDoubleFunction<Acting> size) {
+    return loads().stream().mapToDouble(size).max().orElse(0);
   }
 
   private Picture draw(String what, Kind kind, double largest, Units units) {
@@ -135,7 +144,11 @@ public record LoadArrows(Frame frame, LoadCase loadCase) implements Shown {
     if (!remarks.isEmpty()) {
       blocks.add(new Block.Remarks(remarks));
     }
-    blocks.add(table(units));
+    Table table = table(units);
+    blocks.add(
+        table.rows().size() <= SEEN
+            ? table
+            : new Block.Folded(table.rows().size() + " loads in figures", List.of(table)));
     return new Page(blocks);
   }
 
@@ -176,16 +189,17 @@ public record LoadArrows(Frame frame, LoadCase loadCase) implements Shown {
   }
 
   private Table table(Units units) {
-    String force = units.scale(Kind.FORCE).unit();
-    String moment = units.scale(Kind.MOMENT).unit();
     List<Column> columns = new ArrayList<>(List.of(Column.words("at")));
     for (String one : List.of("Fx", "Fy", "Fz")) {
-      columns.add(Column.number(one, force));
+      columns.add(Column.number(one, units.scale(Kind.FORCE).unit()));
     }
     for (String one : List.of("Mx", "My", "Mz")) {
-      columns.add(Column.number(one, moment));
+      columns.add(Column.number(one, units.scale(Kind.MOMENT).unit()));
     }
-    return new Table(columns, loads().stream().map(load -> load.row(units)).toList());
+    double force = largest(Acting::force);
+    double moment = largest(Acting::moment);
+    return new Table(
+        columns, loads().stream().map(load -> load.row(force, moment, units)).toList());
   }
 
   /** The loads summed at each node, and those along each beam as their resultant. */
@@ -308,19 +322,19 @@ public record LoadArrows(Frame frame, LoadCase loadCase) implements Shown {
           sight.xx() / scale, sight.yx() / scale, sight.yy() / scale, sight.zy() / scale);
     }
 
-    Row row(Units units) {
+    Row row(double force, double moment, Units units) {
       return Row.of(
           place,
-          number(wrench.fx(), force(), Kind.FORCE, units),
-          number(wrench.fy(), force(), Kind.FORCE, units),
-          number(wrench.fz(), force(), Kind.FORCE, units),
-          number(wrench.mx(), moment(), Kind.MOMENT, units),
-          number(wrench.my(), moment(), Kind.MOMENT, units),
-          number(wrench.mz(), moment(), Kind.MOMENT, units));
+          number(wrench.fx(), force, Kind.FORCE, units),
+          number(wrench.fy(), force, Kind.FORCE, units),
+          number(wrench.fz(), force, Kind.FORCE, units),
+          number(wrench.mx(), moment, Kind.MOMENT, units),
+          number(wrench.my(), moment, Kind.MOMENT, units),
+          number(wrench.mz(), moment, Kind.MOMENT, units));
     }
 
-    private static String number(double value, double size, Kind kind, Units units) {
-      return Numbers.beside(value, size, kind, units);
+    private static String number(double value, double largest, Kind kind, Units units) {
+      return Math.abs(value) < LISTED * largest ? "0" : Numbers.beside(value, largest, kind, units);
     }
   }
 
