@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 import jdk.jshell.DeclarationSnippet;
 import jdk.jshell.Diag;
 import jdk.jshell.JShell;
@@ -33,9 +33,10 @@ final class CellRun {
   private final Session session;
   private final Cell cell;
   private final CellOutputs outputs;
-  private final BooleanSupplier stopping;
+  private final Supplier<Optional<Stop>> stopping;
   private final FaultText words;
   private final List<Snippet> snippets = new ArrayList<>();
+  private CellEnd failed = CellEnd.FAILED;
 
   /**
    * What every run shares.
@@ -45,7 +46,7 @@ final class CellRun {
    * @param places remembers where snippets came from
    * @param setup how values are shown and faults worded
    * @param help knows the names of the cells and the library's documentation
-   * @param reserve memory for the cell after one that filled it
+   * @param memory makes room after a cell that filled it
    */
   record Session(
       JShell shell,
@@ -53,9 +54,9 @@ final class CellRun {
       CellPlaces places,
       EvaluatorSetup setup,
       CodeHelp help,
-      Reserve reserve) {}
+      FullMemory memory) {}
 
-  CellRun(Session session, Cell cell, CellOutputs outputs, BooleanSupplier stopping) {
+  CellRun(Session session, Cell cell, CellOutputs outputs, Supplier<Optional<Stop>> stopping) {
     this.session = session;
     this.cell = cell;
     this.outputs = outputs;
@@ -67,18 +68,17 @@ final class CellRun {
   CellEnd run() {
     Optional<CellOutput.Failure> failure;
     try {
-      session.reserve().take();
+      session.memory().prepare();
       failure = statements();
     } catch (OutOfMemoryError e) {
-      session.reserve().giveUp();
-      failure = Optional.of(FaultText.outOfMemory(List.of()));
+      failure = Optional.of(full(FaultText.Memory.TOO_SMALL, List.of()));
     } catch (Throwable e) { // an escaped Error would leave a process that never answers again
       failure =
           Optional.of(
               FaultText.failure("KernelFault", "the cell could not be run: " + e, List.of()));
     }
     failure.ifPresent(outputs::put);
-    return failure.isPresent() ? CellEnd.FAILED : CellEnd.FINISHED;
+    return failure.isPresent() ? failed : CellEnd.FINISHED;
   }
 
   private Optional<CellOutput.Failure> statements() {
@@ -128,7 +128,7 @@ final class CellRun {
         bundle instanceof Kept.Thrown thrown
             ? FaultText.failure(
                 "DisplayFault", "the value cannot be shown: " + thrown.cause(), List.of())
-            : STOPPED);
+            : stopped());
   }
 
   private MimeBundle bundle(Object value) {
@@ -151,8 +151,8 @@ final class CellRun {
   }
 
   private Optional<CellOutput.Failure> statement(String text, int offset) {
-    if (stopping.getAsBoolean()) {
-      return Optional.of(STOPPED);
+    if (stopping.get().isPresent()) {
+      return Optional.of(stopped());
     }
     session.control().forget();
     CellPlaces.Place place = new CellPlaces.Place(cell, offset);
@@ -174,8 +174,9 @@ final class CellRun {
       return Optional.of(notCompiled(event.snippet()));
     }
     boolean stopped = session.control().last() instanceof Kept.Stopped;
-    if (stopped || event.exception() != null && stopping.getAsBoolean()) {
-      return Optional.of(STOPPED); // newer JDKs stop a cell by an interrupt, which it may throw on
+    if (stopped || event.exception() != null && stopping.get().isPresent()) {
+      return Optional.of(
+          stopped()); // newer JDKs stop a cell by an interrupt, which it may throw on
     }
     return Optional.ofNullable(event.exception()).map(this::thrown);
   }
@@ -186,9 +187,20 @@ final class CellRun {
     }
     Throwable live = session.control().last() instanceof Kept.Thrown kept ? kept.cause() : thrown;
     if (live instanceof OutOfMemoryError) {
-      session.reserve().giveUp();
+      return full(FaultText.Memory.TOO_SMALL, words.line(thrown));
     }
     return words.thrown(live, thrown);
+  }
+
+  private CellOutput.Failure stopped() {
+    boolean memory = stopping.get().filter(stop -> stop.reason() == Stop.Reason.MEMORY).isPresent();
+    return memory ? full(FaultText.Memory.FILLED, List.of()) : STOPPED;
+  }
+
+  private CellOutput.Failure full(FaultText.Memory how, List<String> where) {
+    FullMemory.Relief relief = session.memory().relieve(snippets);
+    failed = relief.enough() ? CellEnd.FAILED : CellEnd.STUCK;
+    return FaultText.outOfMemory(how, relief, where);
   }
 
   private CellOutput.Failure notCompiled(Snippet snippet) {

@@ -29,8 +29,9 @@ public final class Evaluator implements AutoCloseable {
   private final EvaluatorSetup setup;
   private final OutputRouter router;
   private final ExecutorService worker = Executors.newSingleThreadExecutor(Evaluator::daemon);
+  private final HeapWatch memory = new HeapWatch();
   private final CompletableFuture<CellRun.Session> session;
-  private volatile Optional<Instant> stopAsked = Optional.empty();
+  private volatile Optional<Stop> stopAsked = Optional.empty();
 
   /**
    * Starts an evaluator whose cells see the class path of the class loader of this class. The
@@ -39,7 +40,7 @@ public final class Evaluator implements AutoCloseable {
   public Evaluator(EvaluatorSetup setup) {
     this.setup = setup;
     router = new OutputRouter();
-    session = CompletableFuture.supplyAsync(new SessionStart(setup)::session, worker);
+    session = CompletableFuture.supplyAsync(new SessionStart(setup, memory)::session, worker);
   }
 
   private static Thread daemon(Runnable work) {
@@ -59,6 +60,7 @@ public final class Evaluator implements AutoCloseable {
   public CellEnd run(Cell cell, Duration limit, Consumer<CellOutput> sink) {
     CellOutputs outputs = new CellOutputs(sink);
     stopAsked = Optional.empty();
+    memory.begin(() -> stop(Stop.Reason.MEMORY));
     try {
       session.get();
       return awaited(worker.submit(() -> runHere(cell, outputs)), limit, outputs);
@@ -68,6 +70,8 @@ public final class Evaluator implements AutoCloseable {
     } catch (ExecutionException e) {
       outputs.put(FaultText.failure("KernelFault", "cells cannot run: " + e.getCause(), List.of()));
       return CellEnd.FAILED;
+    } finally {
+      memory.end();
     }
   }
 
@@ -82,7 +86,7 @@ public final class Evaluator implements AutoCloseable {
           outputs.put(new CellOutput.Text(CellOutput.ERR, overTime(limit)));
           stop();
         }
-        if (stopAsked.isPresent() && !stops(stopAsked.get())) {
+        if (stopAsked.isPresent() && !stops(stopAsked.get().asked())) {
           outputs.put(stuck());
           return CellEnd.STUCK;
         }
@@ -102,7 +106,7 @@ public final class Evaluator implements AutoCloseable {
   private CellEnd runHere(Cell cell, CellOutputs outputs) {
     router.begin(outputs);
     try {
-      return new CellRun(session.join(), cell, outputs, () -> stopAsked.isPresent()).run();
+      return new CellRun(session.join(), cell, outputs, () -> stopAsked).run();
     } finally {
       router.end(outputs);
     }
@@ -124,8 +128,15 @@ public final class Evaluator implements AutoCloseable {
 
   /** Stops the running cell, if there is one. */
   public void stop() {
+    stop(Stop.Reason.ASKED);
+  }
+
+  private void stop(Stop.Reason reason) {
     if (stopAsked.isEmpty()) {
-      stopAsked = Optional.of(Instant.now());
+      stopAsked = Optional.of(new Stop(Instant.now(), reason));
+    }
+    if (reason == Stop.Reason.MEMORY) {
+      session.thenAccept(ready -> ready.memory().spend());
     }
     session.thenAccept(ready -> ready.shell().stop());
   }
@@ -172,6 +183,7 @@ public final class Evaluator implements AutoCloseable {
 
   @Override
   public void close() {
+    memory.close();
     worker.shutdownNow();
     session.thenAccept(ready -> ready.shell().close());
     router.close();

@@ -46,9 +46,6 @@ final class FaultText {
     if (exit.isPresent()) {
       return failure("ExitRefused", "a cell cannot end the program; remove the call", first(where));
     }
-    if (live instanceof OutOfMemoryError) {
-      return outOfMemory(first(where));
-    }
     if (plainFaults.stream().anyMatch(type -> type.isInstance(live))) {
       List<String> trace = new ArrayList<>(List.of(RED + message(live) + PLAIN));
       trace.addAll(first(where));
@@ -61,12 +58,44 @@ final class FaultText {
     return failure(name(live), message(live), lines);
   }
 
+  /** The cell's line alone. */
+  List<String> line(JShellException translated) {
+    return first(frames(translated.getStackTrace()));
+  }
+
+  /** How the memory came to its end. */
+  enum Memory {
+    /** One piece was asked for that it does not hold. */
+    TOO_SMALL("the memory (%d MiB) does not hold this"),
+    /** The cell took ever more. */
+    FILLED("the cell filled the memory (%d MiB) and was stopped");
+
+    private final String words;
+
+    Memory(String words) {
+      this.words = words;
+    }
+  }
+
   /** The memory is full; what the cells keep may be what fills it. */
-  static CellOutput.Failure outOfMemory(List<String> where) {
-    String message =
-        "the memory (%d MiB) does not hold this; set what is large and no longer needed to null"
-            .formatted(Runtime.getRuntime().maxMemory() >> 20);
-    return failure("OutOfMemoryError", message, where);
+  static CellOutput.Failure outOfMemory(Memory how, FullMemory.Relief relief, List<String> where) {
+    StringBuilder message =
+        new StringBuilder(how.words.formatted(Runtime.getRuntime().maxMemory() >> 20));
+    if (!relief.enough()) {
+      message.append(
+          "; no room could be made: every name is lost, run the notebook from its first cell");
+      return failure("Restart", message.toString(), where);
+    }
+    message.append("; names are kept");
+    if (!relief.emptied().isEmpty()) {
+      message.append(", but null now: ").append(String.join(", ", relief.emptied()));
+    }
+    if (!relief.large().isEmpty()) {
+      message
+          .append("; set what is large and no longer needed to null: ")
+          .append(String.join(", ", relief.large()));
+    }
+    return failure("OutOfMemoryError", message.toString(), where);
   }
 
   private static boolean endsTheProgram(Throwable e) {

@@ -1,7 +1,10 @@
 package rungwork.kernel;
 
+import java.lang.reflect.Field;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.stream.Stream;
 import jdk.jshell.execution.LocalExecutionControl;
 
@@ -18,6 +21,7 @@ final class KeptControl extends LocalExecutionControl {
 
   private static final long WAITS_WITHIN_NANOSECONDS = 1_000_000_000;
 
+  private final Map<String, Field> measured = new HashMap<>();
   private Kept last = Kept.NOTHING;
 
   /** What is run, and what became of it. */
@@ -61,6 +65,37 @@ final class KeptControl extends LocalExecutionControl {
   @Override
   protected String invoke(Method snippet) throws Exception {
     return performed(() -> snippet.invoke(null));
+  }
+
+  /**
+   * About how many bytes a variable holds; its text, which it may be too large for, is not made.
+   * The variable can be emptied afterwards.
+   */
+  @Override
+  public String varValue(String className, String name)
+      throws RunException, EngineTerminationException, InternalException {
+    try {
+      Field field = findClass(className).getDeclaredField(name);
+      field.setAccessible(true);
+      measured.put(name, field);
+      return Long.toString(HeldMemory.bytes(field.get(null)));
+    } catch (ReflectiveOperationException e) {
+      throw new InternalException(e.toString());
+    }
+  }
+
+  /** Sets a variable that was measured to null; false if it holds no object. */
+  boolean empty(String name) {
+    Field field = measured.remove(name);
+    try {
+      if (field == null || field.getType().isPrimitive() || field.get(null) == null) {
+        return false;
+      }
+      field.set(null, null);
+      return true;
+    } catch (IllegalAccessException closed) {
+      return false;
+    }
   }
 
   /** Runs other work just as a snippet is run, so that it can be stopped. */

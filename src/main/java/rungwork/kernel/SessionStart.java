@@ -18,9 +18,11 @@ final class SessionStart {
   private static final String WARMING = "Thread.onSpinWait();";
 
   private final EvaluatorSetup setup;
+  private final HeapWatch watch;
 
-  SessionStart(EvaluatorSetup setup) {
+  SessionStart(EvaluatorSetup setup, HeapWatch watch) {
     this.setup = setup;
+    this.watch = watch;
   }
 
   /** A session whose cells see the class path of the class loader of this class. */
@@ -33,7 +35,8 @@ final class SessionStart {
     bring(shell, List.of(WARMING));
     CodeHelp help =
         new CodeHelp(shell.sourceCodeAnalysis(), new SourceDocs(new SourceIndex(library)));
-    return new CellRun.Session(shell, control, new CellPlaces(), setup, help, new Reserve());
+    FullMemory memory = new FullMemory(shell, control, watch, new Reserve());
+    return new CellRun.Session(shell, control, new CellPlaces(), setup, help, memory);
   }
 
   /** Imports as one snippet: the JDK takes them so, and compiles once instead of once for each. */

@@ -186,7 +186,9 @@ public class EvaluatorTest {
     String text = plain(failed("int area() {\n  return widht * 2;\n}"));
     assertTrue(
         text.contains(
-            "cell [1], line 2: cannot find variable widht\n      return widht * 2;\n             ^^^^^"),
+            "cell [1], line 2: cannot find variable widht\n"
+                + "      return widht * 2;\n"
+                + "             ^^^^^"),
         text);
   }
 
@@ -252,7 +254,7 @@ public class EvaluatorTest {
     assertTrue(deep.trace().size() < 30);
     CellOutput.Failure full = failed("1 + 1;\nnew long[Integer.MAX_VALUE]");
     assertEquals(
-        "OutOfMemoryError: the memory (%d MiB) does not hold this; set what is large and no longer needed to null\n    cell [3], line 2:  new long[Integer.MAX_VALUE]"
+        "OutOfMemoryError: the memory (%d MiB) does not hold this; names are kept\n    cell [3], line 2:  new long[Integer.MAX_VALUE]"
             .formatted(Runtime.getRuntime().maxMemory() >> 20),
         plain(full));
     assertEquals(

@@ -7,9 +7,14 @@ from queue import Empty
 from jupyter_client.manager import start_new_kernel
 
 
-class Faults(unittest.TestCase):
+class Session(unittest.TestCase):
+    """A fresh kernel for each test."""
+
+    options = ""
+
     def setUp(self):
-        self.manager, self.client = start_new_kernel(kernel_name="rungwork")
+        environment = dict(os.environ, JDK_JAVA_OPTIONS=self.options)
+        self.manager, self.client = start_new_kernel(kernel_name="rungwork", env=environment)
         self.run_cell("int kept = 41;")
 
     def tearDown(self):
@@ -65,6 +70,47 @@ class Faults(unittest.TestCase):
             if m["msg_type"] == "stream" and m["content"]["name"] == stream
         )
 
+
+class FullMemory(Session):
+    """Cells that fill a small memory."""
+
+    options = "-Xmx200m"
+
+    def filled(self, code, rest):
+        begun = time.time()
+        reply, _ = self.run_cell(code)
+        self.assertEqual("OutOfMemoryError", reply["ename"])
+        self.assertRegex(reply["evalue"], "^" + rest + "$")
+        self.survives()
+        self.assertLess(time.time() - begun, 25)
+
+    def test_lists_that_grow_without_end_and_arrays_too_large(self):
+        filled = r"the cell filled the memory \(200 MiB\) and was stopped; names are kept"
+        about = r" \(about \d+ MiB\)"
+        self.filled(
+            "var own = new ArrayList<long[]>(); while (true) own.add(new long[5]);",
+            filled + ", but null now: own" + about,
+        )
+        self.run_cell("var earlier = new ArrayList<int[]>();")
+        self.filled(
+            "while (true) earlier.add(new int[3]);",
+            filled + "; set what is large and no longer needed to null: earlier" + about,
+        )
+        reply, outputs = self.run_cell("earlier.size() > 1000000")
+        self.assertEqual("true", outputs[-1]["content"]["data"]["text/plain"])
+        self.run_cell("earlier = null;")
+        self.filled(
+            'for (var texts = new ArrayList<String>(); ; ) texts.add("text " + texts.size());', filled
+        )
+        self.filled(
+            "var big = new long[Integer.MAX_VALUE];",
+            r"the memory \(200 MiB\) does not hold this; names are kept",
+        )
+        self.run_cell("var half = new long[12 << 20];")
+        self.survives()
+
+
+class Faults(Session):
     def test_an_interrupt_stops_a_loop_and_a_sleep(self):
         self.interrupted("while (true) { kept = 41; }")
         self.interrupted("Thread.sleep(600000);")
