@@ -26,7 +26,8 @@ final class Composition {
           "import java.util.*;",
           "import static rungwork.quantity.Quantities.*;",
           "import static rungwork.notebook.Rungwork.display;",
-          "import rungwork.notebook.Rungwork;");
+          "import rungwork.notebook.Rungwork;",
+          "import rungwork.quantity.Units;");
 
   /** Faults whose message alone tells a builder what to change. */
   private static final List<Class<? extends Throwable>> FAULTS =

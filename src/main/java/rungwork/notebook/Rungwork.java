@@ -121,8 +121,12 @@ public final class Rungwork {
     SESSION.cells.ifPresent(Evaluator::clear);
   }
 
-  /** The reader's units. */
-  static Units units() {
+  /**
+   * The reader's units, for text that a cell writes itself.
+   *
+   * @return as chosen at the start
+   */
+  public static Units units() {
     return SESSION.units;
   }
 

@@ -24,7 +24,7 @@ final class SearchPage {
       blocks.add(found(search, units));
     }
     blocks.add(new Block.Heading("What ruled the others out"));
-    blocks.add(ruledOut(search));
+    blocks.add(ruledOut(search, units));
     remarks(
         blocks,
         "Not modelled",
@@ -79,9 +79,11 @@ final class SearchPage {
         rows);
   }
 
-  private static Table ruledOut(Search search) {
+  private static Table ruledOut(Search search, Units units) {
     List<Row> rows = new ArrayList<>();
-    search.ruledOut().forEach((reason, count) -> rows.add(Row.of(reason, String.valueOf(count))));
+    search
+        .ruledOut(units)
+        .forEach((reason, count) -> rows.add(Row.of(reason, String.valueOf(count))));
     return new Table(
         List.of(Column.sentence("reason"), Column.number("of " + search.assessed() + " assessed")),
         rows);

@@ -69,13 +69,31 @@ public final class Search {
   /**
    * What an assessed ladder must also meet.
    *
-   * @param words in words
+   * @param wording in words, in the reader's units
    * @param met whether it does
    */
-  public record Limit(String words, Function<Assessment, Boolean> met) {
-    /** Refuses a limit without words. */
-    public Limit {
-      words = Guard.name("limit", words);
+  public record Limit(Function<Units, String> wording, Function<Assessment, Boolean> met) {
+    /**
+     * A limit of one's own.
+     *
+     * @param words in words
+     * @param met whether a ladder meets it
+     */
+    public Limit(String words, Function<Assessment, Boolean> met) {
+      this(always(Guard.name("limit", words)), met);
+    }
+
+    private static Function<Units, String> always(String words) {
+      return units -> words;
+    }
+
+    /**
+     * The limit in metric words.
+     *
+     * @return such as {@code frame mass at most 60.00 kg}
+     */
+    public String words() {
+      return wording.apply(Units.METRIC);
     }
 
     /**
@@ -87,12 +105,9 @@ public final class Search {
      */
     public static Limit of(Measure<Assessment> measure, double value) {
       boolean less = measure.better() == Measure.Better.LESS;
-      String words =
-          measure.name()
-              + (less ? " at most " : " at least ")
-              + measure.asked().show(value, Units.METRIC);
+      String than = measure.name() + (less ? " at most " : " at least ");
       return new Limit(
-          words,
+          units -> than + measure.asked().show(value, units),
           assessment -> {
             double number = measure.of().applyAsDouble(assessment);
             return less ? number <= value : number >= value;
@@ -287,6 +302,26 @@ public final class Search {
   }
 
   /**
+   * The same in the reader's units.
+   *
+   * @param units the reader's units
+   * @return how many each reason ruled out
+   */
+  public Map<String, Integer> ruledOut(Units units) {
+    Map<String, Integer> shown = new LinkedHashMap<>();
+    ruledOut.forEach((reason, count) -> shown.put(shown(reason, units), count));
+    return shown;
+  }
+
+  private String shown(String reason, Units units) {
+    return limits.stream()
+        .filter(limit -> limit.words().equals(reason))
+        .findFirst()
+        .map(limit -> limit.wording().apply(units))
+        .orElse(reason);
+  }
+
+  /**
    * Ladders that could not be modelled or solved.
    *
    * @return the reason for each, by its name
@@ -309,7 +344,7 @@ public final class Search {
                 "no ladder for the "
                     + question
                     + " meets the checks made and the limits: "
-                    + counts())
+                    + counts(units))
         + (interrupted ? "; interrupted: lighter ones may have been missed" : "");
   }
 
@@ -325,10 +360,10 @@ public final class Search {
             best.assessment().sheet().verdictLine());
   }
 
-  private String counts() {
+  private String counts(Units units) {
     List<String> lines = new ArrayList<>();
-    ruledOut.forEach(
-        (reason, count) -> lines.add(reason + " rules out " + count + " of " + assessed));
+    ruledOut(units)
+        .forEach((reason, count) -> lines.add(reason + " rules out " + count + " of " + assessed));
     if (!refused.isEmpty()) {
       lines.add(refused.size() + " could not be modelled");
     }

@@ -1,0 +1,124 @@
+package rungwork.notebook;
+
+import static java.util.Comparator.comparing;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import com.google.gson.JsonElement;
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import rungwork.kernel.Cell;
+import rungwork.kernel.CellEnd;
+import rungwork.kernel.CellOutput;
+import rungwork.kernel.Evaluator;
+import rungwork.kernel.NotebookRunner;
+
+/**
+ * The cells of a notebook that run quickly, to be run again in the same session with the line at
+ * the top changed: what the slow ones made is still there.
+ */
+final class QuickCells {
+  /** The line that every notebook has once. */
+  static final String START = "Rungwork.start();";
+
+  static final String IN_INCHES = "Rungwork.start(Units.INCH_POUND);";
+
+  /** A notebook that took no longer is run again as a whole. */
+  private static final Duration SHORT = Duration.ofSeconds(5);
+
+  /** What the chosen cells of a longer one may have taken together. */
+  private static final Duration BUDGET = Duration.ofSeconds(3);
+
+  /** A line that makes something which later cells may use: var, a type or a method. */
+  private static final Pattern DECLARES =
+      Pattern.compile(
+          "(?m)^(?!(return|import|for|if|while|try|else|new)\\b)[A-Za-z][\\w.<>\\[\\], ?]* \\w+"
+              + " ?[=(;]");
+
+  private final List<String> sources = new ArrayList<>();
+  private final List<Instant> begun = new ArrayList<>();
+
+  QuickCells(Path notebook) throws IOException {
+    JsonObject root = JsonParser.parseString(Files.readString(notebook)).getAsJsonObject();
+    for (JsonElement each : root.getAsJsonArray("cells")) {
+      JsonObject cell = each.getAsJsonObject();
+      String source = source(cell);
+      if (cell.get("cell_type").getAsString().equals("code") && !source.isBlank()) {
+        sources.add(source);
+      }
+    }
+  }
+
+  private static String source(JsonObject cell) {
+    JsonElement source = cell.get("source");
+    if (!source.isJsonArray()) {
+      return source.getAsString();
+    }
+    StringBuilder lines = new StringBuilder();
+    source.getAsJsonArray().forEach(line -> lines.append(line.getAsString()));
+    return lines.toString();
+  }
+
+  /** The code that its author typed. */
+  List<String> sources() {
+    return sources;
+  }
+
+  void begins(NotebookRunner.Progress progress) {
+    begun.add(Instant.now());
+  }
+
+  void ends() {
+    begun.add(Instant.now());
+  }
+
+  private Duration took(int cell) {
+    return Duration.between(begun.get(cell), begun.get(cell + 1));
+  }
+
+  /**
+   * All of a short notebook. Of a longer one the first and the quickest of those that declare
+   * nothing: remade things would not fit what the slow cells made before.
+   */
+  private Set<Integer> chosen() {
+    Set<Integer> all = new TreeSet<>(IntStream.range(0, sources.size()).boxed().toList());
+    if (Duration.between(begun.get(0), begun.get(sources.size())).compareTo(SHORT) <= 0) {
+      return all;
+    }
+    Set<Integer> chosen = new TreeSet<>(Set.of(0));
+    Duration sum = Duration.ZERO;
+    for (int cell : all.stream().sorted(comparing(this::took)).toList()) {
+      if (!DECLARES.matcher(sources.get(cell)).find()) {
+        sum = sum.plus(took(cell));
+        if (sum.compareTo(BUDGET) <= 0) {
+          chosen.add(cell);
+        }
+      }
+    }
+    return chosen;
+  }
+
+  /** Runs them in inch-pound units; a notebook without the line at the top has none. */
+  List<CellOutput> inInches(Evaluator evaluator) {
+    if (sources.isEmpty() || !sources.get(0).contains(START)) {
+      return List.of();
+    }
+    List<CellOutput> outputs = new ArrayList<>();
+    for (int cell : chosen()) {
+      String source = sources.get(cell).replace(START, IN_INCHES);
+      CellEnd end = evaluator.run(new Cell(cell + 1, source), Duration.ofMinutes(2), outputs::add);
+      assertEquals(CellEnd.FINISHED, end, () -> source + "\n" + outputs.get(outputs.size() - 1));
+    }
+    return List.copyOf(outputs);
+  }
+}
