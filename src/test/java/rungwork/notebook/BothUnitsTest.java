@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -55,6 +56,10 @@ class BothUnitsTest {
 
   /** Drawings and labels that a cell made in its units; quick cells make them again. */
   private static final Set<Class<?>> MADE_BY_CELLS = Set.of(Picture.class, MountTable.class);
+
+  /** A number made by a cell with a typed unit behind it. */
+  private static final Pattern FORMATTED =
+      Pattern.compile("%[-+0-9.]*[dfeg] ?(mm|cm|kN|N|MPa|GPa|kg|kJ|km/h|in|lbf?|ksi|mph)\\b.*");
 
   private static final Pattern LITERAL = Pattern.compile("\"((?:[^\"\\\\]|\\\\.)*)\"");
 
@@ -149,6 +154,17 @@ class BothUnitsTest {
             List.of(), leaks(INCH_POUND, shown(value, Units.METRIC), typed), name + "in metric");
       }
     }
+  }
+
+  /** Slow cells are not run again: that their own text follows the line at the top is read here. */
+  @ParameterizedTest
+  @MethodSource("notebooks")
+  void no_cell_chooses_units_or_types_one_behind_a_number_it_made(Path notebook)
+      throws IOException {
+    String code = String.join("\n", new QuickCells(notebook).sources());
+    assertFalse(code.contains("Units.METRIC") || code.contains("Units.INCH_POUND"), "units chosen");
+    assertEquals(
+        List.of(), FORMATTED.matcher(typed(notebook)).results().map(MatchResult::group).toList());
   }
 
   @Test

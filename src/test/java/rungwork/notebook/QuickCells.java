@@ -6,11 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
+import com.sun.management.OperatingSystemMXBean;
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -33,8 +34,8 @@ final class QuickCells {
 
   static final String IN_INCHES = "Rungwork.start(Units.INCH_POUND);";
 
-  /** A notebook that took no longer is run again as a whole. */
-  private static final Duration SHORT = Duration.ofSeconds(5);
+  /** A notebook that took no more of the processors is run again as a whole. */
+  private static final Duration SHORT = Duration.ofSeconds(10);
 
   /** What the chosen cells of a longer one may have taken together. */
   private static final Duration BUDGET = Duration.ofSeconds(3);
@@ -46,7 +47,11 @@ final class QuickCells {
               + " ?[=(;]");
 
   private final List<String> sources = new ArrayList<>();
-  private final List<Instant> begun = new ArrayList<>();
+  private static final OperatingSystemMXBean PROCESSORS =
+      (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
+
+  /** Of the processors' time at the beginning of each cell, and at the end. */
+  private final List<Duration> begun = new ArrayList<>();
 
   QuickCells(Path notebook) throws IOException {
     JsonObject root = JsonParser.parseString(Files.readString(notebook)).getAsJsonObject();
@@ -75,15 +80,15 @@ final class QuickCells {
   }
 
   void begins(NotebookRunner.Progress progress) {
-    begun.add(Instant.now());
+    ends();
   }
 
   void ends() {
-    begun.add(Instant.now());
+    begun.add(Duration.ofNanos(PROCESSORS.getProcessCpuTime()));
   }
 
   private Duration took(int cell) {
-    return Duration.between(begun.get(cell), begun.get(cell + 1));
+    return begun.get(cell + 1).minus(begun.get(cell));
   }
 
   /**
@@ -92,7 +97,7 @@ final class QuickCells {
    */
   private Set<Integer> chosen() {
     Set<Integer> all = new TreeSet<>(IntStream.range(0, sources.size()).boxed().toList());
-    if (Duration.between(begun.get(0), begun.get(sources.size())).compareTo(SHORT) <= 0) {
+    if (begun.get(sources.size()).minus(begun.get(0)).compareTo(SHORT) <= 0) {
       return all;
     }
     Set<Integer> chosen = new TreeSet<>(Set.of(0));
