@@ -35,7 +35,7 @@ final class QuickCells {
   static final String IN_INCHES = "Rungwork.start(Units.INCH_POUND);";
 
   /** A notebook that took no more of the processors is run again as a whole. */
-  private static final Duration SHORT = Duration.ofSeconds(10);
+  private static final Duration SHORT = Duration.ofSeconds(25);
 
   /** What the chosen cells of a longer one may have taken together. */
   private static final Duration BUDGET = Duration.ofSeconds(3);
