@@ -1,13 +1,6 @@
 package rungwork.kernel;
 
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
-import java.io.DataInputStream;
-import java.io.DataOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.ByteBuffer;
-import java.util.Map;
+import java.util.BitSet;
 import java.util.Set;
 
 /**
@@ -17,125 +10,92 @@ import java.util.Set;
  * Runtime.halt} goes through one entry of the constant pool: method reference → (class, name and
  * type). The entry is given a new name and type whose name is {@link #MARK}, a method that exists
  * nowhere. The class still loads and verifies; the call itself fails with a {@link
- * NoSuchMethodError} that carries the mark, and the cell fails by name. Only cells are rewritten. A
- * call through reflection is not seen here; whoever owns the process must not take an unfinished
- * run for a finished one.
+ * NoSuchMethodError} that carries the mark, and the cell fails by name.
  *
- * <p>Source of the layout: The Java Virtual Machine Specification, Java SE 17 Edition, §4.1 and
- * §4.4.
+ * <p>A call of a method that calls or finds methods by their names goes the same way to the method
+ * of that name in {@link ExitGuard.Calls}, which takes the receiver as its first argument. Only
+ * cells are rewritten; what compiled libraries look up on their own is not seen, and whoever owns
+ * the process must not take an unfinished run for a finished one.
+ *
+ * <p>Source: The Java Virtual Machine Specification, Java SE 17 Edition, §4.4.2, §4.4.8 and §6.5.
  */
 final class ExitCalls {
   /** The name of the method that does not exist; no Java source can declare it. */
   static final String MARK = "a-cell-cannot-end-the-program";
 
-  private static final int UTF8 = 1;
-  private static final int CLASS = 7;
-  private static final int METHOD_REFERENCE = 10;
-  private static final int NAME_AND_TYPE = 12;
-  private static final int POOL_COUNT_AT = 8;
-  private static final int POOL_AT = 10;
-
-  /** Bytes after the tag, by tag; a UTF-8 entry adds its own length to the two given here. */
-  private static final Map<Integer, Integer> SIZES =
-      Map.ofEntries(
-          Map.entry(UTF8, 2),
-          Map.entry(3, 4),
-          Map.entry(4, 4),
-          Map.entry(5, 8),
-          Map.entry(6, 8),
-          Map.entry(CLASS, 2),
-          Map.entry(8, 2),
-          Map.entry(9, 4),
-          Map.entry(METHOD_REFERENCE, 4),
-          Map.entry(11, 4),
-          Map.entry(NAME_AND_TYPE, 4),
-          Map.entry(15, 3),
-          Map.entry(16, 2),
-          Map.entry(17, 4),
-          Map.entry(18, 4),
-          Map.entry(19, 2),
-          Map.entry(20, 2));
+  private static final int INVOKE_VIRTUAL = 182;
+  private static final int INVOKE_STATIC = 184;
+  private static final int HANDLE_OF_VIRTUAL = 5;
+  private static final int HANDLE_OF_STATIC = 6;
 
   private static final Set<String> REFUSED =
       Set.of("java/lang/System.exit", "java/lang/Runtime.exit", "java/lang/Runtime.halt");
 
-  private final byte[] bytes;
-  private final ByteBuffer file;
-  private final int[] entries;
-  private final int poolEnd;
+  private static final String LOOKUP = "java/lang/invoke/MethodHandles$Lookup";
+  private static final Set<String> GUARDED =
+      Set.of(
+          "java/lang/reflect/Method.invoke",
+          LOOKUP + ".findStatic",
+          LOOKUP + ".findVirtual",
+          LOOKUP + ".bind",
+          LOOKUP + ".unreflect");
 
-  private ExitCalls(byte[] classFile) {
-    bytes = classFile.clone();
-    file = ByteBuffer.wrap(bytes);
-    entries = new int[Short.toUnsignedInt(file.getShort(POOL_COUNT_AT))];
-    poolEnd = locateEntries();
+  private final ClassFile file;
+  private final BitSet guarded = new BitSet();
+
+  private ExitCalls(ClassFile file) {
+    this.file = file;
   }
 
   /** The class file with every call that would end the program made to fail. */
   static byte[] disarm(byte[] classFile) {
-    return new ExitCalls(classFile).disarmed();
-  }
-
-  private int locateEntries() {
-    int at = POOL_AT;
-    for (int i = 1; i < entries.length; i++) {
-      entries[i] = at;
-      int tag = bytes[at];
-      at += 1 + SIZES.get(tag) + (tag == UTF8 ? unsigned(at + 1) : 0);
-      boolean takesTwo = tag == 5 || tag == 6;
-      i += takesTwo ? 1 : 0;
+    ExitCalls calls = new ExitCalls(new ClassFile(classFile));
+    calls.references();
+    if (!calls.guarded.isEmpty()) {
+      calls.handles();
+      Instructions.forEach(calls.file, calls::instruction);
     }
-    return at;
+    return calls.file.bytes();
   }
 
-  private byte[] disarmed() {
-    int markAt = entries.length;
-    boolean found = false;
-    for (int entry : entries) {
-      if (entry > 0 && bytes[entry] == METHOD_REFERENCE && REFUSED.contains(called(entry))) {
-        file.putShort(entry + 3, (short) (markAt + 1));
-        found = true;
+  private void references() {
+    for (int i = 1; i < file.entries(); i++) {
+      int entry = file.entry(i, ClassFile.METHOD_REFERENCE);
+      if (entry > 0) {
+        reference(i, entry);
       }
     }
-    return found ? withMark(markAt) : bytes;
   }
 
-  private String called(int reference) {
-    int owner = entries[unsigned(reference + 1)];
-    int nameAndType = entries[unsigned(reference + 3)];
-    return utf8(unsigned(owner + 1)) + "." + utf8(unsigned(nameAndType + 1));
-  }
-
-  /** Appends the mark and a name and type {@code (MARK, (I)V)} to the pool. */
-  private byte[] withMark(int markAt) {
-    ByteArrayOutputStream grown = new ByteArrayOutputStream(bytes.length + 64);
-    file.putShort(POOL_COUNT_AT, (short) (entries.length + 3));
-    grown.write(bytes, 0, poolEnd);
-    try (DataOutputStream out = new DataOutputStream(grown)) {
-      out.writeByte(UTF8);
-      out.writeUTF(MARK);
-      out.writeByte(NAME_AND_TYPE);
-      out.writeShort(markAt);
-      out.writeShort(markAt + 2);
-      out.writeByte(UTF8);
-      out.writeUTF("(I)V");
-      out.write(bytes, poolEnd, bytes.length - poolEnd);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+  private void reference(int index, int entry) {
+    String owner = file.text(entry + 1);
+    int nameAndType = file.followed(entry + 3);
+    String name = file.text(nameAndType + 1);
+    if (REFUSED.contains(owner + "." + name)) {
+      file.setIndex(entry + 3, file.addNameAndType(MARK, "(I)V"));
+    } else if (GUARDED.contains(owner + "." + name)) {
+      String type = "(L" + owner + ";" + file.text(nameAndType + 3).substring(1);
+      file.setIndex(entry + 1, file.addClass(ExitGuard.Calls.class.getName().replace('.', '/')));
+      file.setIndex(entry + 3, file.addNameAndType(name, type));
+      guarded.set(index);
     }
-    return grown.toByteArray();
   }
 
-  private int unsigned(int at) {
-    return Short.toUnsignedInt(file.getShort(at));
+  /** References to methods, as in {@code method::invoke}. */
+  private void handles() {
+    for (int i = 1; i < file.entries(); i++) {
+      int entry = file.entry(i, ClassFile.METHOD_HANDLE);
+      if (entry > 0
+          && file.at(entry + 1) == HANDLE_OF_VIRTUAL
+          && guarded.get(file.unsigned(entry + 2))) {
+        file.set(entry + 1, HANDLE_OF_STATIC);
+      }
+    }
   }
 
-  private String utf8(int index) {
-    int at = entries[index] + 1;
-    try {
-      return new DataInputStream(new ByteArrayInputStream(bytes, at, bytes.length - at)).readUTF();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+  private void instruction(int at) {
+    if (file.at(at) == INVOKE_VIRTUAL && guarded.get(file.unsigned(at + 1))) {
+      file.set(at, INVOKE_STATIC);
     }
   }
 }

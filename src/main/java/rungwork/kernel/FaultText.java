@@ -124,6 +124,7 @@ final class FaultText {
     String type = frame.getClassName();
     return !type.startsWith("jdk.internal.")
         && !type.startsWith("java.lang.reflect.")
+        && !type.startsWith(ExitGuard.class.getName())
         && !type.startsWith("java.lang.invoke.");
   }
 

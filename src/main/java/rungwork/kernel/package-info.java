@@ -17,11 +17,11 @@
  *
  * <p>Reading order: {@link rungwork.kernel.MimeBundle}, {@link rungwork.kernel.DisplayRegistry},
  * {@link rungwork.kernel.CellOutput}, {@link rungwork.kernel.Evaluator} with {@code CellRun},
- * {@code SessionStart} and {@code KeptControl} behind it, {@link rungwork.kernel.CodeHelp} with
- * {@code SourceDocs} behind it; then {@link rungwork.kernel.NotebookRunner}; then {@link
- * rungwork.kernel.KernelServer} with {@code Wire} and {@code Requests} behind it, and {@link
- * rungwork.kernel.KernelSpec} with {@code JupyterFolders}, {@code ClassCopy}, {@code ClassArchive}
- * and {@code Rehearsal} behind it.
+ * {@code SessionStart}, {@code KeptControl}, {@code ExitCalls} and {@code HeapWatch} behind it,
+ * {@link rungwork.kernel.CodeHelp} with {@code SourceDocs} behind it; then {@link
+ * rungwork.kernel.NotebookRunner}; then {@link rungwork.kernel.KernelServer} with {@code Wire} and
+ * {@code Requests} behind it, and {@link rungwork.kernel.KernelSpec} with {@code JupyterFolders},
+ * {@code ClassCopy}, {@code ClassArchive} and {@code Rehearsal} behind it.
  *
  * <p>Sources: the Jupyter messaging protocol 5.3 and the notebook format 4.5 as documented by
  * Project Jupyter; the JDK's {@code jdk.jshell} documentation.

@@ -247,6 +247,73 @@ public class EvaluatorTest {
   }
 
   @Test
+  void a_cell_that_ends_the_program_under_another_name_fails_too() {
+    String refused = "ExitRefused: a cell cannot end the program; remove the call";
+    run(
+        "import java.lang.invoke.*;\n"
+            + "var halt = Runtime.class.getMethod(\"halt\", int.class);\n"
+            + "var lookup = MethodHandles.lookup();\n"
+            + "var oneNumber = MethodType.methodType(void.class, int.class);\n"
+            + "var call = java.lang.reflect.Method.class"
+            + ".getMethod(\"invoke\", Object.class, Object[].class);\n"
+            + "interface Call { Object by(Object on, Object[] all) throws Exception; }");
+    for (String code :
+        List.of(
+            "halt.invoke(Runtime.getRuntime(), 0);",
+            "System.class.getMethod(\"exit\", int.class).invoke(null, 0);",
+            "call.invoke(halt, Runtime.getRuntime(), new Object[] {0});",
+            "call.invoke(call, halt, new Object[] {Runtime.getRuntime(), new Object[] {0}});",
+            "Call named = halt::invoke;\nnamed.by(Runtime.getRuntime(), new Object[] {0});",
+            "lookup.findStatic(System.class, \"exit\", oneNumber);",
+            "lookup.findVirtual(Runtime.class, \"halt\", oneNumber);",
+            "lookup.bind(Runtime.getRuntime(), \"exit\", oneNumber);",
+            "lookup.unreflect(halt);",
+            "lookup.unreflect(call).invoke(halt, Runtime.getRuntime(), new Object[] {0});",
+            "lookup.findVirtual(java.lang.reflect.Method.class, \"invoke\", MethodType.methodType("
+                + "Object.class, Object.class, Object[].class))"
+                + ".invoke(halt, Runtime.getRuntime(), new Object[] {0});",
+            "MethodHandles.Lookup.class.getMethod(\"unreflect\", java.lang.reflect.Method.class)"
+                + ".invoke(lookup, halt);")) {
+      String text = plain(failed(code));
+      assertTrue(text.startsWith(refused), () -> code + "\n" + text);
+      assertFalse(text.contains("ExitGuard"), text);
+    }
+  }
+
+  @Test
+  void other_calls_by_name_do_what_they_did() {
+    run(
+        "import java.lang.invoke.*;\n"
+            + "class Bar { private int twice(int x) { return 2 * x; } static String of(Object..."
+            + " all) { return all.length + \"\"; } }\n"
+            + "int pick(String s) { switch (s) { case \"a\": return 1; case \"b\": return 2;"
+            + " default: switch (s.length()) { case 1: return 3; case 900: return 4; } return (int)"
+            + " (long) 5L; } }");
+    assertEquals(
+        "6",
+        result(
+            "pick(\"a\");\n"
+                + "Bar.class.getDeclaredMethod(\"twice\", int.class).invoke(new Bar(), 3)"));
+    assertEquals(
+        "2",
+        result(
+            "Bar.class.getDeclaredMethod(\"of\", Object[].class)"
+                + ".invoke(null, (Object) new Object[] {1, 2})"));
+    assertEquals("3", result("String.class.getMethod(\"length\").invoke(\"abc\")"));
+    assertEquals(
+        "3",
+        result(
+            "(int) MethodHandles.lookup().findVirtual(String.class, \"length\","
+                + " MethodType.methodType(int.class)).invokeExact(\"abc\")"));
+    assertEquals(
+        "InvocationTargetException",
+        failed("Integer.class.getMethod(\"parseInt\", String.class).invoke(null, \"x\")").name());
+    assertEquals(
+        "[1, 2, 3, 5]",
+        result("List.of(pick(\"a\"), pick(\"b\"), pick(\"c\"), pick(\"dd\")).toString()"));
+  }
+
+  @Test
   void errors_of_the_machine_leave_the_evaluator_usable() {
     run("int kept = 5; int deep(int x) { return deep(x + 1) + 1; }");
     CellOutput.Failure deep = failed("deep(0)");

@@ -121,6 +121,15 @@ class Faults(Session):
         self.fails("var big = new long[Integer.MAX_VALUE];", "OutOfMemoryError")
         self.fails("System.exit(0);", "ExitRefused")
         self.fails("Runtime.getRuntime().halt(0);", "ExitRefused")
+        self.fails('System.class.getMethod("exit", int.class).invoke(null, 0);', "ExitRefused")
+        self.fails(
+            'Runtime.class.getMethod("halt", int.class).invoke(Runtime.getRuntime(), 0);', "ExitRefused"
+        )
+        self.fails(
+            "java.lang.invoke.MethodHandles.lookup().findVirtual(Runtime.class, \"halt\","
+            " java.lang.invoke.MethodType.methodType(void.class, int.class));",
+            "ExitRefused",
+        )
         self.fails(
             'class Bad { static int x = Integer.parseInt("?"); }\nBad.x', "ExceptionInInitializerError"
         )
@@ -134,8 +143,10 @@ class Faults(Session):
             return self.survives()
         self.assertEqual("Restart", reply["ename"])
 
-    def test_an_end_through_reflection_ends_the_kernel_with_a_status_that_says_so(self):
-        self.start('System.class.getMethod("exit", int.class).invoke(null, 0);')
+    def test_an_end_by_a_compiled_library_ends_the_kernel_with_a_status_that_says_so(self):
+        self.start(
+            'new java.beans.Statement(Runtime.getRuntime(), "exit", new Object[] {0}).execute();'
+        )
         self.assertEqual(1, self.manager.provisioner.process.wait(30))
 
     def test_a_burst_of_lines_loses_nothing_before_the_cut(self):
