@@ -15,7 +15,7 @@ import java.util.logging.Logger;
 
 /**
  * A Jupyter kernel: answers the requests of clients with an evaluator until one of them shuts it
- * down or a cell cannot be stopped.
+ * down, a cell cannot be stopped, or the sockets fail.
  *
  * <p>Requests on the shell socket are answered in turn; requests on the control socket (interrupt,
  * shutdown) at any time.
@@ -53,7 +53,7 @@ public final class KernelServer {
     KernelConnectionProperties places =
         KernelConnectionProperties.parse(Files.readString(connectionFile));
     CompletableFuture<KernelEnd> end = new CompletableFuture<>();
-    try (Wire wire = new Wire(places)) {
+    try (Wire wire = new Wire(places, () -> end.complete(KernelEnd.CUT_OFF))) {
       Requests requests = new Requests(wire, evaluator, identity, end);
       Thread shell = Wire.daemon("shell", () -> wire.shell().serve(requests::onShell));
       Thread control = Wire.daemon("control", () -> wire.control().serve(requests::onControl));

@@ -11,6 +11,7 @@ import io.github.spencerpark.jupyter.messages.MessageContext;
 import io.github.spencerpark.jupyter.messages.MessageType;
 import java.security.GeneralSecurityException;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.zeromq.SocketType;
 import org.zeromq.ZMQ;
 import org.zeromq.ZMQException;
@@ -20,14 +21,27 @@ final class Wire implements AutoCloseable {
   private static final int LINGER_MILLISECONDS = 1000;
   private static final int ANSWER_POLL_MILLISECONDS = 100;
 
+  private final AtomicBoolean whole = new AtomicBoolean(true);
   private final ZMQ.Context context = ZMQ.context(1);
   private final RequestSocket shell;
   private final RequestSocket control;
   private final RequestSocket questions;
   private final IOPubChannel broadcast;
-  private final ZMQ.Socket heartbeat = context.socket(SocketType.REP);
+  private final ZMQ.Socket heartbeat;
 
-  Wire(KernelConnectionProperties at) throws GeneralSecurityException {
+  /**
+   * Binds the sockets.
+   *
+   * @param at what the connection file says
+   * @param broken is run when a thread that carries the messages dies
+   */
+  Wire(KernelConnectionProperties at, Runnable broken) throws GeneralSecurityException {
+    Thread.UncaughtExceptionHandler breaks =
+        (thread, cause) -> {
+          whole.set(false);
+          broken.run();
+        };
+    context.setUncaughtExceptionHandler(breaks); // before the first socket, which starts threads
     HMACGenerator key = at.createHMACGenerator();
     shell = new RequestSocket(context, key, KernelConnectionProperties::getShellPort);
     control = new RequestSocket(context, key, KernelConnectionProperties::getControlPort);
@@ -38,9 +52,12 @@ final class Wire implements AutoCloseable {
       socket.setLinger(LINGER_MILLISECONDS);
       socket.bind(at);
     }
+    heartbeat = context.socket(SocketType.REP);
     heartbeat.setLinger(0);
     heartbeat.bind(at.getTransport() + "://" + at.getIp() + ":" + at.getHbPort());
-    daemon("heartbeat", this::beat).start();
+    Thread beating = daemon("heartbeat", this::beat);
+    beating.setUncaughtExceptionHandler(breaks);
+    beating.start();
   }
 
   static Thread daemon(String name, Runnable work) {
@@ -100,8 +117,12 @@ final class Wire implements AutoCloseable {
     return Optional.empty();
   }
 
+  /** Sends what is still to be sent; of a broken wire nothing can be, and it would wait forever. */
   @Override
   public void close() {
+    if (!whole.get()) {
+      return;
+    }
     for (JupyterSocket socket : new JupyterSocket[] {shell, control, questions, broadcast}) {
       socket.close();
     }

@@ -142,11 +142,14 @@ final class Commands {
     KernelEnd by(KernelServer server) throws IOException, GeneralSecurityException;
   }
 
-  private static int serve(Serving serving) throws IOException {
+  private int serve(Serving serving) throws IOException {
     KernelIdentity identity = new KernelIdentity("rungwork", Version.number(), Version.banner());
     try (Evaluator evaluator = new Evaluator(Composition.setup(value -> {}))) {
       Rungwork.begin(evaluator, Path.of(""));
       KernelEnd end = serving.by(new KernelServer(evaluator, identity));
+      if (end == KernelEnd.CUT_OFF) {
+        err.println("the kernel was cut off from its clients and ends; every name is lost");
+      }
       return end == KernelEnd.SHUT_DOWN ? DONE : FAILED;
     } catch (GeneralSecurityException e) {
       throw new IllegalArgumentException("the connection file's key cannot be used", e);

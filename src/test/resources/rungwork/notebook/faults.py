@@ -1,5 +1,6 @@
 """What a cell may do to a kernel, before a real client: afterwards every earlier name is still there."""
 import os
+import tempfile
 import time
 import unittest
 from queue import Empty
@@ -11,10 +12,13 @@ class Session(unittest.TestCase):
     """A fresh kernel for each test."""
 
     options = ""
+    words = None
 
     def setUp(self):
         environment = dict(os.environ, JDK_JAVA_OPTIONS=self.options)
-        self.manager, self.client = start_new_kernel(kernel_name="rungwork", env=environment)
+        self.manager, self.client = start_new_kernel(
+            kernel_name="rungwork", env=environment, stderr=self.words
+        )
         self.run_cell("int kept = 41;")
 
     def tearDown(self):
@@ -304,6 +308,26 @@ class Faults(Session):
             time.sleep(0.02)
         self.assertLess(time.time() - begun, 8)
         self.assertFalse(self.manager.is_alive())
+
+
+class CutOff(Session):
+    """A kernel whose messages no longer travel."""
+
+    def setUp(self):
+        self.words = tempfile.TemporaryFile("w+")
+        self.addCleanup(self.words.close)
+        super().setUp()
+
+    def test_it_ends_with_a_word_and_a_status_that_says_so(self):
+        self.start(
+            "for (Thread each : Thread.getAllStackTraces().keySet())"
+            ' if (each.getName().startsWith("iothread"))'
+            " try { each.stop(); } catch (UnsupportedOperationException newer) {"
+            " each.getUncaughtExceptionHandler().uncaughtException(each, new OutOfMemoryError()); }"
+        )
+        self.assertEqual(1, self.manager.provisioner.process.wait(30))
+        self.words.seek(0)
+        self.assertIn("the kernel was cut off from its clients and ends", self.words.read())
 
 
 if __name__ == "__main__":
