@@ -120,6 +120,26 @@ class Faults(Session):
         self.interrupted("Thread.sleep(600000);")
         self.survives()
 
+    def test_an_endless_study_of_the_library_ends_soon_after_an_interrupt(self):
+        self.run_cell("import rungwork.study.*;\nimport rungwork.quantity.Kind;")
+        request = self.start(
+            """
+            Study.of("endless", List.of(Input.of("force", 1000.0).within(0.1, "guessed")), setting -> {
+              double x = setting.number("force");
+              for (int i = 0; i < 100_000; i++) x = Math.sin(x) + 1;
+              return x;
+            }, List.of(Measure.least("force", Kind.FORCE, (Double force) -> force)))
+              .scatter(Scatter.Sampling.random(1_000_000, 1));
+            kept = 0;"""
+        )
+        time.sleep(2)
+        begun = time.time()
+        self.manager.interrupt_kernel()
+        reply, _ = self.finish(request, 10)
+        self.assertLess(time.time() - begun, 4)
+        self.assertEqual(("error", "Interrupted"), (reply["status"], reply["ename"]))
+        self.survives()
+
     def test_errors_of_the_machine_and_calls_to_end_it(self):
         self.fails("int deep(int x) { return deep(x + 1) + 1; }\ndeep(0)", "StackOverflowError")
         self.fails("var big = new long[Integer.MAX_VALUE];", "OutOfMemoryError")
