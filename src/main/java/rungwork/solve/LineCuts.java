@@ -39,7 +39,7 @@ final class LineCuts {
       double growth = line[4 + axis];
       if (load != 0 || growth != 0) {
         count = add(ends, line, length, -load / growth, into, count);
-        if (axis > 0) {
+        if (axis > 0 && crosses(-ends[axis], load, growth, length)) {
           for (double root : BeamForces.roots(-growth / 2, -load, -ends[axis])) {
             count = add(ends, line, length, root, into, count);
           }
@@ -47,6 +47,12 @@ final class LineCuts {
       }
     }
     return count;
+  }
+
+  /** Whether a shear force can cross zero: it changes its sign, or turns round on its way. */
+  private static boolean crosses(double shear, double load, double growth, double length) {
+    double end = shear - length * (load + growth * length / 2);
+    return !(shear * end > 0 && load * (load + growth * length) > 0);
   }
 
   private static int add(

@@ -1,6 +1,8 @@
 package rungwork.solve;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import rungwork.fault.ModelException;
@@ -81,9 +83,20 @@ public final class Sweep {
     Solver.unsupported(frame);
     Frame free = frame.on(List.of());
     SweepPlan plan = plan(new Structure(free, new FreeMotion(free).holds()), basics);
+    refuseBetween(plan);
     List<SweepLoads.Basic> parts =
         IntStream.range(0, basics.size()).mapToObj(plan.loads::basic).toList();
     return new Sweep(plan, parts, cases);
+  }
+
+  private static void refuseBetween(SweepPlan plan) {
+    for (int beam = 0; beam < plan.loads.lines.length; beam++) {
+      if (Arrays.stream(plan.loads.lines[beam]).anyMatch(Double::isNaN)) {
+        throw new ModelException(
+            "beam %s has a load between its ends that is no line load all along, which load cases put together from basic ones do not cover"
+                .formatted(plan.structure.members().get(beam).beam().name()));
+      }
+    }
   }
 
   private static Sweep planned(Structure structure, Solver once, List<LoadCase> loadCases) {
@@ -218,6 +231,7 @@ public final class Sweep {
      *
      * @param factors for each load case, how many times each basic load case acts, in their order
      * @throws ModelException when there are not as many
+     * @throws SolveException when a load case does not balance itself
      */
     public void combine(double[][] factors) {
       if (factors.length != cases || factors[0].length != basics.size()) {
@@ -236,6 +250,23 @@ public final class Sweep {
         if (acts) {
           loads.add(basics.get(basic), ofOne);
         }
+      }
+      for (int c = 0; c < cases; c++) {
+        refuseUnbalanced(c);
+      }
+    }
+
+    private void refuseUnbalanced(int loadCase) {
+      double over = loads.imbalance(loadCase);
+      if (!(over <= FirstOrder.LARGEST_RESIDUAL)) {
+        throw new SolveException(
+            String.format(
+                Locale.ROOT,
+                "load case %d does not balance itself: %.1e of its load is left over; at most %.0e"
+                    + " is accepted",
+                loadCase + 1,
+                over,
+                FirstOrder.LARGEST_RESIDUAL));
       }
     }
 

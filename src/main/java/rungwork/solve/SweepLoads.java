@@ -36,6 +36,9 @@ final class SweepLoads {
   /** How large each case is: forces, and moments over the frame's size [N]. */
   final double[] sizes;
 
+  /** For each case its whole force and moment about the first node over the frame's size [N]. */
+  final double[][] resultants;
+
   /** Loads of nothing. */
   SweepLoads(int cases, int members, int[] equations) {
     this.cases = cases;
@@ -46,6 +49,7 @@ final class SweepLoads {
     ends = new double[members][Member.MOTIONS * width];
     lines = new double[members][LINE * width];
     sizes = new double[cases];
+    resultants = new double[cases][6];
   }
 
   int blocks() {
@@ -95,7 +99,7 @@ final class SweepLoads {
         from.add(values);
       }
     }
-    return new Basic(from, sizes[loadCase]);
+    return new Basic(from, sizes[loadCase], resultants[loadCase]);
   }
 
   /** Takes all loads out. */
@@ -109,6 +113,9 @@ final class SweepLoads {
       Arrays.fill(lines[member], 0);
     }
     Arrays.fill(sizes, 0);
+    for (double[] resultant : resultants) {
+      Arrays.fill(resultant, 0);
+    }
   }
 
   /**
@@ -129,7 +136,19 @@ final class SweepLoads {
     }
     for (int c = 0; c < cases; c++) {
       sizes[c] += Math.abs(factors[c]) * basic.size;
+      for (int i = 0; i < 6; i++) {
+        resultants[c][i] += factors[c] * basic.resultant[i];
+      }
     }
+  }
+
+  /** What a case leaves out of balance as a whole, over its size [1]. */
+  double imbalance(int loadCase) {
+    double most = 0;
+    for (double part : resultants[loadCase]) {
+      most = Math.max(most, Math.abs(part));
+    }
+    return most == 0 ? 0 : most / sizes[loadCase];
   }
 
   private double[] array(int index) {
@@ -156,9 +175,11 @@ final class SweepLoads {
     private final int[][] places;
     private final double[][] values;
     private final double size;
+    private final double[] resultant;
 
-    private Basic(List<double[]> from, double size) {
+    private Basic(List<double[]> from, double size, double[] resultant) {
       this.size = size;
+      this.resultant = resultant;
       List<Integer> found = new ArrayList<>();
       for (int i = 0; i < from.size(); i++) {
         if (Arrays.stream(from.get(i)).anyMatch(value -> value != 0)) {

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import rungwork.frame.LoadCase;
+import rungwork.frame.Plane;
+import rungwork.frame.Point;
 
 /**
  * All that stays the same while a frame's stocks change: which equation a motion has, where each
@@ -44,9 +46,11 @@ final class SweepPlan {
   }
 
   private void load(int c, Loading loading, List<Assembly> assemblies) {
+    double[] nodal = nodal(loading);
     loads.sizes[c] = loading.size();
+    addResultant(nodal, loads.resultants[c]);
     for (int part = 0; part < assemblies.size(); part++) {
-      loads.equations(part, c, assemblies.get(part).gathered(nodal(loading)));
+      loads.equations(part, c, assemblies.get(part).gathered(nodal));
     }
     double[] none = new double[Member.DEFORMATIONS];
     for (int index = 0; index < structure.members().size(); index++) {
@@ -60,6 +64,26 @@ final class SweepPlan {
   /** What a load case is called: its name, or its number where it is put together. */
   String name(SweepLoads of, int loadCase) {
     return of == loads ? cases.get(loadCase).name() : String.valueOf(loadCase + 1);
+  }
+
+  /** Forces, and moments about the first node over the frame's size. */
+  private void addResultant(double[] nodal, double[] sum) {
+    Plane plane = structure.frame().plane();
+    Point first = structure.nodes().get(0).at();
+    for (int node = 0; node < structure.nodes().size(); node++) {
+      Point at = structure.nodes().get(node).at();
+      double[] arm = plane.toFrame(at.x() - first.x(), at.y() - first.y(), at.z() - first.z());
+      double[] f = Arrays.copyOfRange(nodal, 6 * node, 6 * node + 6);
+      double[] moment = {
+        f[3] + arm[1] * f[2] - arm[2] * f[1],
+        f[4] + arm[2] * f[0] - arm[0] * f[2],
+        f[5] + arm[0] * f[1] - arm[1] * f[0]
+      };
+      for (int i = 0; i < 3; i++) {
+        sum[i] += f[i];
+        sum[3 + i] += moment[i] / structure.size();
+      }
+    }
   }
 
   /** What the nodes feel of the loads, those between members' ends included. */

@@ -279,7 +279,21 @@ public final class Assessment {
      * @throws ModelException when it does not fit the ladder
      * @throws rungwork.fault.SolveException when the frame is a mechanism with it
      */
-    Screened of(Stocks stocks);
+    default Screened of(Stocks stocks) {
+      return of(stocks, Double.POSITIVE_INFINITY);
+    }
+
+    /**
+     * Screens a choice of stocks until it is known to be no good.
+     *
+     * @param stocks the choice
+     * @param enough once an assumption about the joints gives more than this utilisation, no other
+     *     is asked for [1]
+     * @return its numbers; where the utilisation is above {@code enough}, it may not be the highest
+     * @throws ModelException when it does not fit the ladder
+     * @throws rungwork.fault.SolveException when the frame is a mechanism with it
+     */
+    Screened of(Stocks stocks, double enough);
 
     /**
      * The torsional stiffness with a choice of stocks, as {@link Assessment#torsionalStiffness} has

@@ -124,7 +124,9 @@ final class FollowingLoads {
     }
     Vehicle vehicle = bare.carrying(own);
     double[] standing = new double[basics.size()];
-    add(standing, Balance.of(Event.standing(), vehicle, ladder), Sharing.ALL, weights);
+    if (cases.stream().anyMatch(one -> one.event.kind() == Event.Kind.IMPACT)) {
+      add(standing, Balance.of(Event.standing(), vehicle, ladder), Sharing.ALL, weights);
+    }
     double[][] factors = new double[cases.size()][];
     for (int c = 0; c < factors.length; c++) {
       Event event = cases.get(c).event;

@@ -5,6 +5,7 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rungwork.check.Member;
 import rungwork.check.Member.Ends;
@@ -93,6 +94,11 @@ final class Screen {
     private final List<Sweep.Workspace> workspaces = sweeps.stream().map(Sweep::workspace).toList();
     private final TwistSweep.Bench rig = twist.bench();
     private final Map<Stock, MemberChecks.Numbers[]> known = new IdentityHashMap<>();
+
+    /** Assumptions about the joints, what ruled out the last one first. */
+    private final List<Integer> order =
+        new ArrayList<>(IntStream.range(0, workspaces.size()).boxed().toList());
+
     private final double[][] cuts;
     private final int[][] counts;
     private double highest;
@@ -116,7 +122,7 @@ final class Screen {
     }
 
     @Override
-    public Screened of(Stocks stocks) {
+    public Screened of(Stocks stocks, double enough) {
       Stock[] all = stocks.inOrder(groups.size());
       double[] weights = new double[all.length];
       double mass = 0;
@@ -130,9 +136,14 @@ final class Screen {
       what = "";
       part = "";
       loadCase = "";
-      for (int i = 0; i < workspaces.size(); i++) {
-        solve(workspaces.get(i), all, factors);
-        check(workspaces.get(i), numbers, joints.get(i));
+      for (int i = 0; i < order.size() && highest <= enough; i++) {
+        Integer run = order.get(i);
+        solve(workspaces.get(run), all, factors);
+        check(workspaces.get(run), numbers, joints.get(run));
+        if (highest > enough) {
+          order.remove(i);
+          order.add(0, run);
+        }
       }
       return new Screened(mass, highest, what, part, loadCase, doubts(numbers));
     }

@@ -1,0 +1,169 @@
+package rungwork.solve;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import rungwork.fault.ModelException;
+import rungwork.fault.SolveException;
+import rungwork.frame.Beam;
+import rungwork.frame.Frame;
+import rungwork.frame.Freedom;
+import rungwork.frame.Load;
+import rungwork.frame.LoadCase;
+import rungwork.frame.Mass;
+import rungwork.frame.Point;
+import rungwork.frame.Support;
+import rungwork.frame.Wrench;
+
+/** Load cases put together from basic ones, against the same loads solved at once. */
+class CombinedSweepTest {
+  private static final Frame FRAME = Ladders.of(Stocks.TUBE, Stocks.TUBE).build();
+  private static final Point MIDDLE = new Point(0, 0, 0);
+
+  private static List<LoadCase> basics() {
+    List<LoadCase> basics = new ArrayList<>();
+    for (String node : List.of("L0", "R3")) {
+      for (Wrench wrench :
+          List.of(Wrench.force(1, 0, 0), Wrench.force(0, 1, 0), Wrench.force(0, 0, 1))) {
+        basics.add(LoadCase.of("push", new Load.AtNode(node, wrench)));
+      }
+    }
+    for (int i = 0; i < 6; i++) {
+      double[] a = new double[6];
+      a[i] = 1;
+      basics.add(new LoadCase("inertia", "", List.of(), acceleration(a).alongBeams(FRAME)));
+    }
+    return basics;
+  }
+
+  private static RigidAcceleration acceleration(double... a) {
+    return new RigidAcceleration(MIDDLE, a[0], a[1], a[2], a[3], a[4], a[5]);
+  }
+
+  /** Two pushes and the inertia that answers them: 12 factors. */
+  private static double[] balanced(Random random) {
+    Wrench[] pushes = new Wrench[2];
+    List<AppliedWrench> applied = new ArrayList<>();
+    double[] factors = new double[12];
+    List<String> nodes = List.of("L0", "R3");
+    for (int i = 0; i < 2; i++) {
+      for (int j = 0; j < 3; j++) {
+        factors[3 * i + j] = 2000 * random.nextGaussian();
+      }
+      pushes[i] = Wrench.force(factors[3 * i], factors[3 * i + 1], factors[3 * i + 2]);
+      String node = nodes.get(i);
+      applied.add(new AppliedWrench(node, pushes[i], FRAME.node(node).at(), List.of(node)));
+    }
+    List<Mass> masses = InertiaBalance.ownMasses(FRAME);
+    RigidAcceleration a = InertiaBalance.of(masses, applied).acceleration().at(MIDDLE);
+    double[] all = {a.ax(), a.ay(), a.az(), a.alphaX(), a.alphaY(), a.alphaZ()};
+    System.arraycopy(all, 0, factors, 6, 6);
+    return factors;
+  }
+
+  private static LoadCase atOnce(double[] f) {
+    List<Load> loads = new ArrayList<>();
+    loads.add(new Load.AtNode("L0", Wrench.force(f[0], f[1], f[2])));
+    loads.add(new Load.AtNode("R3", Wrench.force(f[3], f[4], f[5])));
+    loads.addAll(acceleration(f[6], f[7], f[8], f[9], f[10], f[11]).alongBeams(FRAME));
+    return new LoadCase("all at once", "", List.of(), loads);
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1, 8, 11})
+  void a_combination_is_its_loads_at_once_at_every_cut(int cases) {
+    Random random = new Random(cases);
+    double[][] factors = new double[cases][];
+    for (int c = 0; c < cases; c++) {
+      factors[c] = balanced(random);
+    }
+    Sweep.Workspace workspace = Sweep.combined(FRAME, basics(), cases).workspace();
+    workspace.combine(factors);
+    workspace.combine(factors);
+    workspace.solve();
+    for (int c = 0; c < cases; c++) {
+      Response response = Solver.unsupported(FRAME).solve(atOnce(factors[c]));
+      for (int beam = 0; beam < FRAME.beams().size(); beam++) {
+        assertSame(workspace, beam, c, response.forces(FRAME.beams().get(beam).name()));
+      }
+    }
+  }
+
+  private static void assertSame(
+      Sweep.Workspace workspace, int beam, int loadCase, BeamForces forces) {
+    double[] asked = {0, 0.3, 1};
+    double[] cuts = new double[7 * (asked.length + 7)];
+    int count = workspace.cuts(beam, loadCase, asked, cuts);
+    TreeSet<Double> places = new TreeSet<>();
+    for (int i = 0; i < count; i++) {
+      int at = 7 * i;
+      InternalForces there = forces.at(cuts[at]);
+      double[] expected = {there.n(), there.vy(), there.vz(), there.t(), there.my(), there.mz()};
+      for (int force = 0; force < 6; force++) {
+        assertEquals(expected[force], cuts[at + 1 + force], 1e-6, "force " + force);
+      }
+      places.add(Math.rint(1e6 * cuts[at]));
+    }
+    for (double station : forces.stations()) {
+      assertTrue(places.contains(Math.rint(1e6 * station)), station + " is not in " + places);
+    }
+  }
+
+  @Test
+  void the_work_is_the_sum_of_forces_times_motions() {
+    Frame held =
+        FRAME.on(
+            List.of(
+                Support.holding(
+                    "R3", Freedom.UX, Freedom.UY, Freedom.UZ, Freedom.RX, Freedom.RY, Freedom.RZ),
+                Support.holding("L3", Freedom.UZ)));
+    LoadCase push = LoadCase.of("push", new Load.AtNode("L0", Wrench.force(100, 200, 300)));
+    Sweep.Workspace workspace = Sweep.of(held, List.of(push)).workspace();
+    workspace.solve();
+    Displacement moved = Solver.of(held).solve(push).displacement("L0");
+    double work = 100 * moved.ux() + 200 * moved.uy() + 300 * moved.uz();
+    assertEquals(work, workspace.work(0), 1e-9 * work);
+    Sweep.Workspace nine = Sweep.of(held, Collections.nCopies(9, push)).workspace();
+    nine.solve();
+    refused(
+        "the work of a load case is known of 8 load cases at most; there are 9",
+        () -> nine.work(0));
+  }
+
+  @Test
+  void combinations_that_cannot_be_are_refused() {
+    Sweep.Workspace workspace = Sweep.combined(FRAME, basics(), 1).workspace();
+    refused(
+        "1 load cases are put together from 12 basic ones; factors for 1 from 2 were given",
+        () -> workspace.combine(new double[1][2]));
+    double[][] falls = new double[1][12];
+    falls[0][2] = 1;
+    assertEquals(
+        "load case 1 does not balance itself: 1.0e+00 of its load is left over; at most 1e-09 is"
+            + " accepted",
+        assertThrows(SolveException.class, () -> workspace.combine(falls)).getMessage());
+    Beam beam = FRAME.beams().get(0);
+    LoadCase between =
+        LoadCase.of("between", new Load.OnBeam(beam.name(), 0.1, Wrench.force(0, 0, 1)));
+    refused(
+        "beam "
+            + beam.name()
+            + " has a load between its ends that is no line load all along, which load cases put"
+            + " together from basic ones do not cover",
+        () -> Sweep.combined(FRAME, List.of(between), 1));
+  }
+
+  private static void refused(String message, Executable bad) {
+    assertEquals(message, assertThrows(ModelException.class, bad).getMessage());
+  }
+}
