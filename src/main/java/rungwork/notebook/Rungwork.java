@@ -104,8 +104,8 @@ public final class Rungwork {
 
   /**
    * Saves a record beside the notebook, or beside its page where it runs without Jupyter: {@code
-   * NAME.html} to read and print, {@code NAME.txt} in plain text. Older files of the same name are
-   * replaced.
+   * NAME.html} to read and print, {@code NAME-checks.csv} with all checks, {@code NAME.txt} in
+   * plain text. Older files of the same name are replaced.
    *
    * @param record the record
    * @param name the files' name without an ending

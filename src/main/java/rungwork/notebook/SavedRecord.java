@@ -44,6 +44,7 @@ record SavedRecord(RecordDocument document, String name) {
   private Map<String, String> contents() {
     Map<String, String> files = new LinkedHashMap<>();
     files.put(".html", document.file());
+    files.put("-checks.csv", document.csv());
     files.put(".txt", document.text());
     return files;
   }

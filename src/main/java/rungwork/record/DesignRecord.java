@@ -306,7 +306,8 @@ public record DesignRecord(Head head, List<Entry> entries) {
   }
 
   /**
-   * The vehicle: the one given last, or else that of the first assessment.
+   * The vehicle: the one given last, or else that of the first assessment; with its frame's own
+   * masses where the frame is known.
    *
    * @return the vehicle, if the record has one
    */

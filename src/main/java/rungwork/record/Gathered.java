@@ -33,10 +33,15 @@ final class Gathered {
     this.record = record;
   }
 
+  /** The vehicle with its frame's own masses, where the frame is known. */
   Optional<Vehicle> vehicle() {
     return last(record.each(Subject.OfVehicle.class))
-        .map(Subject.OfVehicle::vehicle)
+        .map(given -> complete(given.vehicle()))
         .or(() -> assessment().map(Assessment::vehicle));
+  }
+
+  private Vehicle complete(Vehicle vehicle) {
+    return vehicle.frameMasses().isEmpty() ? ladder().map(vehicle::on).orElse(vehicle) : vehicle;
   }
 
   Optional<Ladder> ladder() {
@@ -61,23 +66,13 @@ final class Gathered {
     List<Datum> data = new ArrayList<>();
     vehicle().ifPresent(vehicle -> data.addAll(DesignData.of(vehicle)));
     ladder().ifPresent(ladder -> data.addAll(DesignData.of(ladder)));
-    Map<String, Amount> computed = complete().map(DesignData::computed).orElse(Map.of());
+    Map<String, Amount> computed = vehicle().map(DesignData::computed).orElse(Map.of());
     for (Datum fact : record.each(Datum.class)) {
       Optional<Amount> model = Optional.ofNullable(computed.get(fact.what()));
       data.add(model.map(fact::beside).orElse(fact));
     }
     record.each(Known.class).forEach(known -> data.replaceAll(one -> told(one, known)));
     return List.copyOf(data);
-  }
-
-  /** The vehicle with its frame's own masses. */
-  private Optional<Vehicle> complete() {
-    return vehicle()
-        .map(
-            vehicle ->
-                vehicle.frameMasses().isEmpty()
-                    ? ladder().map(vehicle::on).orElse(vehicle)
-                    : vehicle);
   }
 
   private static Datum told(Datum datum, Known known) {

@@ -85,8 +85,8 @@ final class Markup {
     }
   }
 
-  /** Replaces what XML cannot hold (control characters, half surrogates) by U+FFFD. */
-  private static String printable(String text) {
+  /** Replaces what no page can hold (control characters, half surrogates) by U+FFFD. */
+  static String printable(String text) {
     StringBuilder kept = new StringBuilder();
     text.codePoints().map(c -> allowed(c) ? c : 0xFFFD).forEach(kept::appendCodePoint);
     return kept.toString();

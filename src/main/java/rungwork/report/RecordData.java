@@ -41,18 +41,20 @@ final class RecordData {
     blocks.add(Chapter.of("1", "What it is and how well that is known"));
     blocks.add(new Block.VerdictLine(count()));
     next(blocks);
-    record
-        .ladder()
-        .ifPresent(
-            ladder ->
-                blocks.add(
-                    new Block.Figure(
-                        new LadderPlan(ladder, record.vehicle(), Optional.empty())
-                            .picture(units))));
+    drawings(record, units).forEach(picture -> blocks.add(new Block.Figure(picture)));
     if (!record.data().isEmpty()) {
       blocks.add(table());
     }
     return blocks;
+  }
+
+  /** The frame from above and from its left, if the record has one. */
+  static List<Picture> drawings(DesignRecord record, Units units) {
+    return record
+        .ladder()
+        .map(ladder -> new LadderPlan(ladder, record.vehicle(), Optional.empty()))
+        .map(plan -> List.of(plan.picture(units), plan.elevation(units)))
+        .orElse(List.of());
   }
 
   /** How many data come from where; a record without a measured one says so first. */

@@ -2,23 +2,40 @@ package rungwork.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import rungwork.check.CheckSheet;
 import rungwork.quantity.Units;
 import rungwork.record.DesignRecord;
-import rungwork.record.Evidence;
 
 /**
  * A design record as something to read, print and keep: a page in a notebook, a page that stands
- * alone, plain text.
- *
- * @param record the record
- * @param units the reader's units
- * @param program what it was made with: the program's version and that of its data
+ * alone, plain text, a table of all checks. The first three are one text in three forms.
  */
-public record RecordDocument(DesignRecord record, Units units, String program) {
+public final class RecordDocument {
   private static final String REST = "The rest of each analysis, and its working";
   private static final String ALL = "All checks, each with its working";
+
+  private final DesignRecord record;
+  private final Units units;
+  private final List<Block> body;
+  private final List<Block> rest = new ArrayList<>();
+  private final List<Block> checks = new ArrayList<>();
+
+  /**
+   * Sets a record.
+   *
+   * @param record the record
+   * @param units the reader's units
+   * @param program what it was made with: the program's version and that of its data
+   */
+  public RecordDocument(DesignRecord record, Units units, String program) {
+    this.record = record;
+    this.units = units;
+    RecordEvidence evidence = new RecordEvidence(record, units);
+    body = new RecordPage(record, units, evidence).body(program);
+    for (int i = 0; i < record.evidence().size(); i++) {
+      rest.addAll(evidence.rest(i));
+      checks.addAll(evidence.checks(i));
+    }
+  }
 
   /**
    * How a record is shown in a notebook's cell.
@@ -37,9 +54,9 @@ public record RecordDocument(DesignRecord record, Units units, String program) {
    * @return the page
    */
   public Page page() {
-    List<Block> blocks = new ArrayList<>(RecordPage.body(record, units, program));
-    blocks.add(new Block.Folded("Appendix A: " + REST, rest()));
-    blocks.add(new Block.Folded("Appendix B: " + ALL, checks()));
+    List<Block> blocks = new ArrayList<>(body);
+    blocks.add(new Block.Folded("Appendix A: " + REST, rest));
+    blocks.add(new Block.Folded("Appendix B: " + ALL, checks));
     return new Page(blocks);
   }
 
@@ -80,38 +97,26 @@ public record RecordDocument(DesignRecord record, Units units, String program) {
    */
   public String text() {
     List<Block> open = whole().blocks().stream().flatMap(one -> one.unfolded().stream()).toList();
-    return new Page(open).text() + "\n";
+    return Markup.printable(new Page(open).text()) + "\n";
+  }
+
+  /**
+   * All checks as a table for a spreadsheet: comma-separated values by RFC 4180, a row a check and
+   * a row for each thing that was not checked, units in the heads.
+   *
+   * @return the table, to be kept in UTF-8
+   */
+  public String csv() {
+    return new CheckTable(record, units).csv();
   }
 
   /** The analyses' rest unfolded; under each check in the long list its working stays folded. */
   private Page whole() {
-    List<Block> blocks = new ArrayList<>(RecordPage.body(record, units, program));
+    List<Block> blocks = new ArrayList<>(body);
     blocks.add(new Chapter("A", REST, "fresh"));
-    rest().forEach(block -> blocks.addAll(block.unfolded()));
+    rest.forEach(block -> blocks.addAll(block.unfolded()));
     blocks.add(new Chapter("B", ALL, "fresh"));
-    blocks.addAll(checks());
+    blocks.addAll(checks);
     return new Page(blocks);
-  }
-
-  private List<Block> rest() {
-    RecordEvidence evidence = new RecordEvidence(record, units);
-    List<Block> blocks = new ArrayList<>();
-    for (int i = 0; i < record.evidence().size(); i++) {
-      blocks.addAll(evidence.rest(i));
-    }
-    return blocks;
-  }
-
-  private List<Block> checks() {
-    RecordEvidence evidence = new RecordEvidence(record, units);
-    List<Block> blocks = new ArrayList<>();
-    List<Evidence> all = record.evidence();
-    for (int i = 0; i < all.size(); i++) {
-      Optional<CheckSheet> sheet = all.get(i).sheet();
-      if (sheet.isPresent()) {
-        blocks.addAll(evidence.checks(i, sheet.get()));
-      }
-    }
-    return blocks;
   }
 }

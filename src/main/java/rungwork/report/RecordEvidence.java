@@ -20,16 +20,20 @@ final class RecordEvidence {
   private final DesignRecord record;
   private final Units units;
   private final Set<String> said = new HashSet<>();
+  private final List<Picture> drawn;
+  private final List<List<Block>> pages;
 
   RecordEvidence(DesignRecord record, Units units) {
     this.record = record;
     this.units = units;
+    drawn = RecordData.drawings(record, units);
     for (Statement one : record.assumptions(units)) {
       said.add(one.words());
     }
     for (Statement one : record.notChecked(units)) {
       said.add(one.words());
     }
+    pages = record.evidence().stream().map(one -> page(one.value())).toList();
   }
 
   /** What stands in the body: pictures and the answer; the first table where chapter 3 has none. */
@@ -40,7 +44,7 @@ final class RecordEvidence {
     if (one.ofImpact()) {
       blocks.add(new Block.Warning(Caution.IMPACT.inBrief()));
     }
-    List<Block> page = page(one.value());
+    List<Block> page = pages.get(i);
     page.subList(0, cut(one, page)).stream()
         .filter(block -> !(block instanceof Block.Folded))
         .forEach(blocks::add);
@@ -50,7 +54,7 @@ final class RecordEvidence {
   /** Everything that the body left out. */
   List<Block> rest(int i) {
     Evidence one = record.evidence().get(i);
-    List<Block> page = page(one.value());
+    List<Block> page = pages.get(i);
     List<Block> left = new ArrayList<>();
     page.subList(0, cut(one, page)).stream()
         .filter(Block.Folded.class::isInstance)
@@ -62,15 +66,15 @@ final class RecordEvidence {
     return left;
   }
 
-  /** All checks of a piece of evidence, each with its working. */
-  List<Block> checks(int i, CheckSheet sheet) {
+  /** All checks of a piece of evidence, each with its working; nothing where it made none. */
+  List<Block> checks(int i) {
+    Evidence one = record.evidence().get(i);
+    return one.sheet().map(sheet -> checks(RecordPage.heading(i, one), sheet)).orElse(List.of());
+  }
+
+  private List<Block> checks(String heading, CheckSheet sheet) {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(
-        new Block.Heading(
-            RecordPage.heading(i, record.evidence().get(i))
-                + ", "
-                + sheet.checks().size()
-                + " checks"));
+    blocks.add(new Block.Heading(heading + ", " + sheet.checks().size() + " checks"));
     blocks.addAll(SheetPage.table(sheet.checks(), units));
     return blocks;
   }
@@ -94,17 +98,23 @@ final class RecordEvidence {
     return legend ? table + 2 : table + 1;
   }
 
-  /** A value's page without its title, its cautions and the lists that the record has gathered. */
+  /** A value's page without its title, its cautions and what stands in the record already. */
   private List<Block> page(Object value) {
     List<Block> kept = new ArrayList<>();
     for (Block block : Presentation.blocks(value, units)) {
       if (block instanceof Block.Remarks list && said.containsAll(list.items())) {
         dropHeading(kept);
-      } else if (!(block instanceof Block.Title || block instanceof Block.Warning)) {
+      } else if (!isElsewhere(block)) {
         kept.add(block);
       }
     }
     return kept;
+  }
+
+  private boolean isElsewhere(Block block) {
+    return block instanceof Block.Title
+        || block instanceof Block.Warning
+        || block instanceof Block.Figure figure && drawn.contains(figure.picture());
   }
 
   private static void dropHeading(List<Block> kept) {

@@ -22,18 +22,14 @@ final class RecordPage {
   private final Units units;
   private final RecordEvidence evidence;
 
-  private RecordPage(DesignRecord record, Units units) {
+  RecordPage(DesignRecord record, Units units, RecordEvidence evidence) {
     this.record = record;
     this.units = units;
-    evidence = new RecordEvidence(record, units);
+    this.evidence = evidence;
   }
 
   /** The body of the document, from its title to the signatures. */
-  static List<Block> body(DesignRecord record, Units units, String program) {
-    return new RecordPage(record, units).body(program);
-  }
-
-  private List<Block> body(String program) {
+  List<Block> body(String program) {
     List<Block> blocks = new ArrayList<>();
     head(blocks, program);
     blocks.addAll(RecordData.of(record, units));
@@ -144,8 +140,8 @@ final class RecordPage {
     }
     blocks.add(
         new Table(
-            List.of(Column.sentence("statement"), Column.words("by")),
-            all.stream().map(one -> Row.of(one.words(), String.join(", ", one.from()))).toList()));
+            List.of(Column.words("by"), Column.wide("")),
+            all.stream().map(one -> Row.of(String.join(", ", one.from()), one.words())).toList()));
   }
 
   private void madeWith(List<Block> blocks, String program) {
