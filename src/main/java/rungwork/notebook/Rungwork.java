@@ -109,7 +109,7 @@ public final class Rungwork {
    *
    * @param record the record
    * @param name the files' name without an ending
-   * @return where the files are, a line each
+   * @return which files were written
    */
   public static String save(DesignRecord record, String name) {
     return new SavedRecord(new RecordDocument(record, units(), Version.ofProgramAndData()), name)

@@ -4,9 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import rungwork.fault.ModelException;
 import rungwork.report.RecordDocument;
@@ -34,11 +32,16 @@ record SavedRecord(RecordDocument document, String name) {
     }
   }
 
-  /** Writes the files into a folder, over older ones of the same name. */
+  /**
+   * Writes the files into a folder, over older ones of the same name.
+   *
+   * @return what was written, named as a reader of the notebook finds it
+   */
   String write(Path folder) {
-    List<String> lines = new ArrayList<>();
-    contents().forEach((ending, text) -> lines.add(write(folder.resolve(name + ending), text)));
-    return String.join("\n", lines);
+    Map<String, String> files = contents();
+    files.forEach((ending, text) -> write(folder.resolve(name + ending), text));
+    return "saved beside this notebook: "
+        + String.join(", ", files.keySet().stream().map(ending -> name + ending).toList());
   }
 
   private Map<String, String> contents() {
@@ -49,7 +52,7 @@ record SavedRecord(RecordDocument document, String name) {
     return files;
   }
 
-  private static String write(Path file, String text) {
+  private static void write(Path file, String text) {
     Path whole = file.toAbsolutePath().normalize();
     try {
       Files.createDirectories(whole.getParent());
@@ -62,6 +65,5 @@ record SavedRecord(RecordDocument document, String name) {
               + e.getClass().getSimpleName()
               + "); is the folder there, may it be written to, is there room?");
     }
-    return "written: " + whole;
   }
 }

@@ -76,12 +76,11 @@ final class RecordData {
     List<Datum> guessed = open(Origin.GUESSED);
     List<Datum> unknown = open(Origin.NOT_STATED);
     if (!guessed.isEmpty()) {
-      blocks.add(new Block.Paragraph("Guessed, so to be measured next:"));
       blocks.add(
-          new Block.Remarks(
-              guessed.stream()
-                  .map(one -> one.what() + (one.how().isEmpty() ? "" : " (" + one.how() + ")"))
-                  .toList()));
+          new Block.Paragraph(
+              "Guessed, so to be measured next: "
+                  + String.join("; ", guessed.stream().map(RecordData::guess).toList())
+                  + "."));
     }
     if (!unknown.isEmpty()) {
       blocks.add(
@@ -90,6 +89,10 @@ final class RecordData {
                   + String.join("; ", unknown.stream().map(Datum::what).toList())
                   + "."));
     }
+  }
+
+  private static String guess(Datum one) {
+    return one.how().isEmpty() ? one.what() : one.what() + " (" + one.how() + ")";
   }
 
   private List<Datum> open(Origin origin) {

@@ -59,7 +59,7 @@ final class RecordEvidence {
     page.subList(0, cut(one, page)).stream()
         .filter(Block.Folded.class::isInstance)
         .forEach(left::add);
-    left.addAll(page.subList(cut(one, page), page.size()));
+    left.addAll(page.subList(resumed(page, cut(one, page)), page.size()));
     if (!left.isEmpty()) {
       left.add(0, new Block.Heading(RecordPage.heading(i, one)));
     }
@@ -96,6 +96,15 @@ final class RecordEvidence {
     }
     boolean legend = table + 1 < page.size() && page.get(table + 1) instanceof Block.Remarks;
     return legend ? table + 2 : table + 1;
+  }
+
+  /** Behind the governing checks and their legend, which chapter 3 shows. */
+  private static int resumed(List<Block> page, int cut) {
+    boolean shown =
+        cut < page.size()
+            && page.get(cut) instanceof Block.Heading heading
+            && heading.words().equals(SheetPage.GOVERNING);
+    return shown ? cut + 3 : cut;
   }
 
   /** A value's page without its title, its cautions and what stands in the record already. */

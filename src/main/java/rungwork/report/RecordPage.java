@@ -140,7 +140,7 @@ final class RecordPage {
     }
     blocks.add(
         new Table(
-            List.of(Column.words("by"), Column.wide("")),
+            List.of(Column.words("by"), Column.wide("what")),
             all.stream().map(one -> Row.of(String.join(", ", one.from()), one.words())).toList()));
   }
 

@@ -25,6 +25,9 @@ final class SheetPage {
   /** Checks that are listed with their working; beyond them a line counts the rest. */
   private static final int LISTED = 120;
 
+  /** What stands above the table of the governing checks and its legend. */
+  static final String GOVERNING = "Governing check of each part";
+
   private final CheckSheet sheet;
   private final Units units;
 
@@ -74,7 +77,7 @@ final class SheetPage {
     if (sheet.governingByPart().isEmpty()) {
       return;
     }
-    blocks.add(new Block.Heading("Governing check of each part"));
+    blocks.add(new Block.Heading(GOVERNING));
     blocks.addAll(table(sheet.governingByPart()));
     sheet.governing().ifPresent(check -> blocks.add(working(check)));
   }
@@ -152,8 +155,12 @@ final class SheetPage {
             Cell.of(check.what()),
             Cell.of(number(check, Verdict.Measured::demand, kind)),
             Cell.of(number(check, Verdict.Measured::capacity, kind)))
-        .noting("under " + check.loadCase(), check.where() + "; " + letter(bases, check.basis()))
+        .noting("under " + check.loadCase(), place(check) + letter(bases, check.basis()))
         .folding(Working.lines(check, units));
+  }
+
+  private static String place(Check check) {
+    return check.where().isBlank() ? "" : check.where() + "; ";
   }
 
   private String number(

@@ -133,8 +133,7 @@ class RecordDocumentTest {
             "Nothing was measured. Of 9 data: 0 measured, 0 from a drawing, 2"
                 + " guessed, 7 not stated."),
         text);
-    assertTrue(
-        text.contains("Guessed, so to be measured next: - battery (by eye) - load (by eye)"));
+    assertTrue(text.contains("Guessed, so to be measured next: battery (by eye); load (by eye)."));
     assertTrue(text.contains("count them as guessed: wheelbase; front track; rear track;"));
     assertFalse(flat(TEXT).contains("Nothing was measured"));
   }
