@@ -3,11 +3,11 @@
  * like, and the command line.
  *
  * <p>Conventions. A notebook's first cell holds its imports and {@code Rungwork.start()}, harmless
- * when repeated. {@link rungwork.notebook.Rungwork} keeps the running session (where displayed
- * values go), the only state of the library that is not passed from hand to hand. {@code
- * Composition} makes every choice that other rooms leave open. {@link rungwork.notebook.Main} alone
- * decides the program's exit status: 0 only when every cell of every notebook ran, 1 when one
- * failed, 2 when the command was not understood.
+ * when repeated. {@link rungwork.notebook.Rungwork} keeps the running session (the reader's units,
+ * where displayed values and files go), the only state of the library that is not passed from hand
+ * to hand. {@code Composition} makes every choice that other rooms leave open. {@link
+ * rungwork.notebook.Main} alone decides the program's exit status: 0 only when every cell of every
+ * notebook ran, 1 when one failed, 2 when the command was not understood.
  *
  * <p>Reading order: {@code Rungwork}, {@code Composition}, {@code Commands} with {@code
  * Installation}, {@code Main}.

@@ -80,7 +80,7 @@ final class RecordPage {
     if (!decision.options().isEmpty()) {
       blocks.add(
           new Table(
-              List.of(Column.words("looked at"), Column.wide("found"), Column.words("")),
+              List.of(Column.words("looked at"), Column.words(""), Column.wide("found")),
               decision.options().stream().map(one -> option(one, decision.choice())).toList()));
     }
     if (!decision.agreements().isEmpty()) {
@@ -92,7 +92,7 @@ final class RecordPage {
 
   private Row option(Decision.Option option, Optional<String> choice) {
     boolean chosen = choice.filter(option.name()::equals).isPresent();
-    return Row.of(option.name(), option.words(units), chosen ? "chosen" : "");
+    return Row.of(option.name(), chosen ? "chosen" : "", option.words(units));
   }
 
   private static String agreement(Decision.Agreement agreement) {

@@ -24,9 +24,10 @@
  * rungwork.report.Page}, {@link rungwork.report.Picture}, {@link rungwork.report.Shown}; then the
  * pictures {@link rungwork.report.LadderPlan}, {@link rungwork.report.LoadArrows}, {@link
  * rungwork.report.DeflectedShape}, {@link rungwork.report.ForceDiagrams}; a mount's page and its
- * sketch to scale, {@code MountPage} and {@code MountSketch}; last {@link rungwork.report.Look}.
- * Sources: the look's colours are <em>cividis</em> (Nuñez, Anderson and Renslow, PLoS ONE 13(7),
- * 2018, e0199239) and Okabe and Ito's vermilion.
+ * sketch to scale, {@code MountPage} and {@code MountSketch}; a design record with its files,
+ * {@link rungwork.report.RecordDocument}; last {@link rungwork.report.Look}. Sources: the look's
+ * colours are <em>cividis</em> (Nuñez, Anderson and Renslow, PLoS ONE 13(7), 2018, e0199239) and
+ * Okabe and Ito's vermilion.
  *
  * <p>This room must not know the notebook's kernel.
  */

@@ -17,6 +17,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import rungwork.quantity.Units;
+import rungwork.record.DesignRecord;
+import rungwork.report.RecordDocument;
 
 /** The runner's pages before a real browser. */
 class BrowserTest {
@@ -88,15 +91,30 @@ class BrowserTest {
   @ParameterizedTest
   @MethodSource("notebooks")
   void a_page_prints_on_a4(Path notebook) throws IOException {
+    assertPaper(210, 297, page(notebook));
+  }
+
+  @Test
+  void a_record_prints_on_a4_or_on_letter_as_the_reader_s_units_have_it() throws IOException {
+    assertPaper(210, 297, record(Units.METRIC));
+    assertPaper(215.9, 279.4, record(Units.INCH_POUND));
+  }
+
+  private static Path record(Units units) throws IOException {
+    DesignRecord record = DesignRecord.of("</style>\"; @page { size: A6 }").on("2026-11-25");
+    RecordDocument document = new RecordDocument(record, units, Version.ofProgramAndData());
+    return Files.writeString(folder.resolve(units + ".html"), document.file());
+  }
+
+  private static void assertPaper(double width, double height, Path page) throws IOException {
     Path pdf = folder.resolve("print.pdf");
-    External.Result result =
-        browse(page(notebook), "--no-pdf-header-footer", "--print-to-pdf=" + pdf);
+    External.Result result = browse(page, "--no-pdf-header-footer", "--print-to-pdf=" + pdf);
     assertEquals(0, result.status(), result.output());
     Matcher box =
         Pattern.compile("/MediaBox \\[0 0 ([\\d.]+) ([\\d.]+)]")
             .matcher(Files.readString(pdf, StandardCharsets.ISO_8859_1));
     assertTrue(box.find(), "the print has no page");
-    assertEquals(210, Double.parseDouble(box.group(1)) * MILLIMETRES_A_POINT, 0.5);
-    assertEquals(297, Double.parseDouble(box.group(2)) * MILLIMETRES_A_POINT, 0.5);
+    assertEquals(width, Double.parseDouble(box.group(1)) * MILLIMETRES_A_POINT, 0.5);
+    assertEquals(height, Double.parseDouble(box.group(2)) * MILLIMETRES_A_POINT, 0.5);
   }
 }
