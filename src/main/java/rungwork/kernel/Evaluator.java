@@ -22,7 +22,7 @@ import java.util.function.Consumer;
  */
 public final class Evaluator implements AutoCloseable {
   /** How long a cell may take to stop once it was asked to. */
-  public static final Duration GRACE = Duration.ofSeconds(5);
+  public static final Duration GRACE = Duration.ofSeconds(4);
 
   private static final long LOOK_EVERY_MILLISECONDS = 50;
 

@@ -61,6 +61,8 @@ public final class KernelServer {
       shell.start();
       control.start();
       KernelEnd reason = end.join();
+      wire.control().end();
+      wire.shell().end();
       quiet(control);
       quiet(shell); // a cell that runs is stopped by this
       return reason;

@@ -22,6 +22,7 @@ final class RequestSocket extends JupyterSocket {
 
   private final ToIntFunction<KernelConnectionProperties> port;
   private final ZMQ.Poller poller;
+  private volatile boolean over;
 
   RequestSocket(
       ZMQ.Context context, HMACGenerator key, ToIntFunction<KernelConnectionProperties> port) {
@@ -36,15 +37,22 @@ final class RequestSocket extends JupyterSocket {
     super.bind(formatAddress(at.getTransport(), at.getIp(), port.applyAsInt(at)));
   }
 
-  /** Answers requests in this thread until the thread is interrupted. */
+  /** Answers requests in this thread until {@link #end} is called. */
   void serve(Consumer<Message<?>> handler) {
-    while (!Thread.currentThread().isInterrupted()) {
+    while (!over) {
       try {
         next(POLL_MILLISECONDS).ifPresent(handler);
       } catch (Throwable one) { // a request that cannot be answered must not end the answering
         continue;
       }
     }
+  }
+
+  /**
+   * No further request is answered; an interrupt of the thread, which polling forgets, is no end.
+   */
+  void end() {
+    over = true;
   }
 
   /** Takes the requests that wait already. */
