@@ -4,8 +4,10 @@ import java.util.List;
 import java.util.function.Consumer;
 import javax.measure.Quantity;
 import rungwork.check.Caution;
+import rungwork.check.Step;
 import rungwork.fault.ModelException;
 import rungwork.fault.SolveException;
+import rungwork.impact.Range;
 import rungwork.kernel.DisplayRegistry;
 import rungwork.kernel.EvaluatorSetup;
 import rungwork.kernel.KernelSpec;
@@ -74,6 +76,8 @@ final class Composition {
     }
     return with(displays, RecordDocument.presentation(Version.ofProgramAndData()))
         .with(Picture.class, Composition::picture)
+        .with(Range.class, range -> MimeBundle.text(range.show(Rungwork.units())))
+        .with(Step.class, step -> MimeBundle.text(step.text(Rungwork.units())))
         .with(Quantity.class, quantity -> MimeBundle.text(Rungwork.units().show(quantity)));
   }
 

@@ -40,11 +40,12 @@ class BothUnitsTest {
               + "|MPa|GPa|kg|kg/m³?|kg·m²|kJ|J|N)"
               + AFTER);
 
-  /** The word in is no unit. */
+  /** The word in is no unit, nor is it one behind a whole number at the end of a line. */
   private static final Pattern INCH_POUND =
       Pattern.compile(
           BEFORE
-              + "(in[²³⁴⁶]|in(?=[\\],;.)]|$)|ft|lb|lbf|kip|lbf·ft|ft·lbf|lbf·ft/deg|lbf/in|lbf/ft"
+              + "(in[²³⁴⁶]|in(?=[\\],;.)])|(?<=\\.\\d{1,6}"
+              + " )in(?=$)|ft|lb|lbf|kip|lbf·ft|ft·lbf|lbf·ft/deg|lbf/in|lbf/ft"
               + "|lb/ft|lb/in³|lb·ft²|ksi|psi|mph)"
               + AFTER);
 
@@ -173,6 +174,7 @@ class BothUnitsTest {
     assertEquals(List.of("station [mm]"), leaks(METRIC, "S355\nstation [mm]", "x [mm]"));
     assertEquals(List.of("F = 3.1 kN / 2"), leaks(METRIC, "F = 3.1 kN / 2\n3 middle", ""));
     assertEquals(List.of("0.7 in.", "12 ksi"), leaks(INCH_POUND, "0.7 in.\n2 in all\n12 ksi", ""));
+    assertEquals(List.of("2.00 in"), leaks(INCH_POUND, "part 1 in\n2.00 in", ""));
     assertEquals(List.of(), leaks(METRIC, "ε = √(235 MPa/fy)", ""));
     assertTrue(seen("<style>a 3 mm</style><b>3 &lt; 4</b>").contains("3 < 4"));
   }

@@ -67,6 +67,28 @@ class CompositionTest {
   }
 
   @Test
+  void quantities_ranges_and_steps_of_working_show_in_the_readers_units() {
+    String range = "new rungwork.impact.Range(rungwork.quantity.Kind.LENGTH, 0.0254, 0.0508)";
+    String step =
+        "rungwork.record.Inspection.of(ladder).diagonal(\"front\", \"rear\", inch(80), inch(81))"
+            + ".distortions().get(0).steps().get(0)";
+    for (String cell : Composition.REHEARSAL) {
+      evaluator.run(new Cell(1, cell), Duration.ofMinutes(1), output -> {});
+    }
+    try {
+      last("Rungwork.start(Units.INCH_POUND)");
+      assertEquals(MimeBundle.text("2 in"), ((CellOutput.Result) last("mm(50.8)")).bundle());
+      assertEquals("1.00 to 2.00 in", ((CellOutput.Result) last(range)).bundle().text());
+      assertEquals(
+          "Δ = d₁ − d₂ = 80.00 in − 81.00 in = -1.000 in",
+          ((CellOutput.Result) last(step)).bundle().text());
+    } finally {
+      last("Rungwork.start(Units.METRIC)");
+    }
+    assertEquals("25.4 to 50.8 mm", ((CellOutput.Result) last(range)).bundle().text());
+  }
+
+  @Test
   void a_refused_input_shows_its_message_and_the_cells_line_alone() {
     CellOutput.Failure failure = (CellOutput.Failure) last("int a = 1;\nmm(0.0 / 0.0)");
     assertEquals("ModelException", failure.name());

@@ -209,6 +209,7 @@ class SurveyTest {
     assertEquals(List.of(), search.found());
     assertEquals(6, search.ruledOut().get(stiff.words()));
     assertEquals(0, search.ruledOut().get("frame mass at most 1000 kg"));
+    assertEquals(0, search.ruledOut(Units.INCH_POUND).get("frame mass at most 2205 lb"));
     assertEquals("no such tube", search.refused().get("broken"));
     String line = search.line(Units.METRIC);
     assertTrue(
