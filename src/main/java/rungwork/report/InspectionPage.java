@@ -101,7 +101,8 @@ final class InspectionPage {
         + seen.straight().get(seen.straight().size() - 1)
         + ", which is held for straight, or from all marks where that was not measured; far from"
         + " there they are known less well. Outwards from a string counts above zero. Within:"
-        + " inside the tightest tolerance; sources differ: outside that, inside another.";
+        + " inside the tightest tolerance; sources differ: outside that, inside another; none to"
+        + " tell: no more than the reading can be wrong by.";
   }
 
   private Table distortions() {
@@ -124,10 +125,10 @@ final class InspectionPage {
                   one.form().words(),
                   one.where(),
                   amount(one.value()),
-                  "± " + amount(one.eitherWay()),
+                  verdict(one.standing(), !one.shows()),
                   one.which(),
-                  limits(one.limits()),
-                  verdict(one.standing(), !one.shows()))
+                  "± " + amount(one.eitherWay()),
+                  limits(one.limits()))
               .folding(working));
     }
     return new Table(
@@ -135,10 +136,10 @@ final class InspectionPage {
             Column.words("form"),
             Column.words("where"),
             Column.number("by", unit()),
-            Column.number("known to", unit()),
+            Column.words("verdict"),
             Column.words("which way"),
-            Column.number("tolerance", unit()),
-            Column.words("verdict")),
+            Column.number("known to", unit()),
+            Column.number("tolerance", unit())),
         rows);
   }
 
@@ -154,9 +155,9 @@ final class InspectionPage {
             Column.number("true", unit()),
             Column.number("read", unit()),
             Column.number("difference", unit()),
+            Column.words("verdict"),
             Column.number("tolerance", unit()),
-            Column.number("as built", unit()),
-            Column.words("verdict")),
+            Column.number("as built", unit())),
         rows);
   }
 
@@ -168,9 +169,9 @@ final class InspectionPage {
         amount(one.truth()),
         amount(one.measured()),
         amount(difference),
+        verdict(one.standing(), nothing),
         limits(one.limits()),
-        "± " + Numbers.dimension(seen.asBuilt(one).value(), units),
-        verdict(one.standing(), nothing));
+        "± " + Numbers.dimension(seen.asBuilt(one).value(), units));
   }
 
   /** A difference that nobody can tell is none, unless the tolerance is finer than the tape. */

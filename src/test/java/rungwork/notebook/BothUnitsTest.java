@@ -131,8 +131,10 @@ class BothUnitsTest {
   @MethodSource("notebooks")
   void one_line_at_the_top_turns_a_notebook_into_inches_and_pounds(Path notebook)
       throws IOException {
+    assertTrue(
+        new QuickCells(notebook).sources().get(0).contains(QuickCells.START),
+        "the line " + QuickCells.START + " stands in the first cell");
     List<CellOutput> outputs = Ran.notebook(notebook).inInches();
-    assertFalse(outputs.isEmpty(), "the line " + QuickCells.START + " stands in the first cell");
     String typed = typed(notebook);
     assertEquals(
         List.of(),
