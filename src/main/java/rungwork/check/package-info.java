@@ -32,6 +32,11 @@
  * times the growing ones a part first yields ({@code FirstYield} on {@code GrowingStress}), is
  * fully plastic ({@code FullYield}) or buckles ({@code ColumnOnset}), each in closed form.
  *
+ * <p><b>Numbers alone.</b> A sweep asks {@link rungwork.check.MemberChecks.Numbers}: of closed
+ * sections {@code TubeNumbers}, by the same formulas and by stresses as flat factors of the forces
+ * ({@code StressFactors}); of all others, and where a wall buckles, {@code WholeNumbers}, which
+ * makes the checks.
+ *
  * <p><b>Sway</b> of the frame is in a column's effective lengths or in its moments, never in both:
  * {@link rungwork.check.Member.Sway} says where, and what would count it twice is refused. A column
  * may be checked by its initial bow instead, {@code MemberChecks.bowed}.

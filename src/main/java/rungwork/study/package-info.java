@@ -5,7 +5,9 @@
  *   <li>Which of these? {@link rungwork.study.Survey}: any variants against any measures. {@link
  *       rungwork.study.Comparison}: candidates for one member, with a choice.
  *   <li>Which is the lightest of very many? {@link rungwork.study.Search}: from the lightest on,
- *       until three are found. {@link rungwork.study.Shortlist}: sizes only, nothing checked.
+ *       until three are found. {@link rungwork.study.Screening}: of hundreds of thousands, by
+ *       numbers alone, what passes confirmed by a search. {@link rungwork.study.Shortlist}: sizes
+ *       only, nothing checked.
  *   <li>What matters, how sure is it, where is it best? {@link rungwork.study.Study}: a model built
  *       anew from uncertain inputs.
  * </ul>
@@ -28,11 +30,11 @@
  *
  * <p>Reading order: {@link rungwork.study.Measure}, {@link rungwork.study.Survey}, {@link
  * rungwork.study.Candidate}, {@link rungwork.study.Comparison}, {@link rungwork.study.Outcome},
- * {@link rungwork.study.Search}; {@link rungwork.study.Input}, {@link rungwork.study.Spread},
- * {@link rungwork.study.Setting}, {@link rungwork.study.Study}, {@link rungwork.study.Sensitivity},
- * {@link rungwork.study.Scatter}, {@link rungwork.study.Family}; {@link
- * rungwork.study.Study.Progress}; inside, {@code Answers} by {@code Work}, {@code Draw}. SI units
- * inside; tables carry the reader's units in their heads.
+ * {@link rungwork.study.Search}, {@link rungwork.study.Screening}; {@link rungwork.study.Input},
+ * {@link rungwork.study.Spread}, {@link rungwork.study.Setting}, {@link rungwork.study.Study},
+ * {@link rungwork.study.Sensitivity}, {@link rungwork.study.Scatter}, {@link
+ * rungwork.study.Family}; {@link rungwork.study.Study.Progress}; inside, {@code Answers} by {@code
+ * Work}, {@code Draw}. SI units inside; tables carry the reader's units in their heads.
  *
  * <p>This room must not know pages.
  */

@@ -65,7 +65,8 @@
  * {@link rungwork.vehicle.VehicleBuilder}, {@link rungwork.vehicle.Wheel}, {@link
  * rungwork.vehicle.Side}, {@link rungwork.vehicle.Axle}; {@link rungwork.vehicle.Event}; {@link
  * rungwork.vehicle.Balance}, {@link rungwork.vehicle.SeatDeceleration}; {@link
- * rungwork.vehicle.Assessment}; inside, {@code Layout}, {@code Members}, {@code FrameStability},
+ * rungwork.vehicle.Assessment}; inside, {@code Screen} with {@code FollowingLoads}, {@code
+ * StockGroup} and {@code TwistSweep}, {@code Layout}, {@code Members}, {@code FrameStability},
  * {@code WheelForces}, {@code TwistRig}.
  *
  * <p>This room must not know the detail of joints (bolts, tabs) or of impacts (pulses, crush).
