@@ -131,9 +131,7 @@ class BothUnitsTest {
   @MethodSource("notebooks")
   void one_line_at_the_top_turns_a_notebook_into_inches_and_pounds(Path notebook)
       throws IOException {
-    assertTrue(
-        new QuickCells(notebook).sources().get(0).contains(QuickCells.START),
-        "the line " + QuickCells.START + " stands in the first cell");
+    assertTrue(new QuickCells(notebook).canChoose(), "the line stands in the first cell");
     List<CellOutput> outputs = Ran.notebook(notebook).inInches();
     String typed = typed(notebook);
     assertEquals(
@@ -164,7 +162,7 @@ class BothUnitsTest {
   @MethodSource("notebooks")
   void no_cell_chooses_units_or_types_one_behind_a_number_it_made(Path notebook)
       throws IOException {
-    String code = String.join("\n", new QuickCells(notebook).sources());
+    String code = new QuickCells(notebook).rest();
     assertFalse(code.contains("Units.METRIC") || code.contains("Units.INCH_POUND"), "units chosen");
     assertEquals(
         List.of(), FORMATTED.matcher(typed(notebook)).results().map(MatchResult::group).toList());

@@ -29,10 +29,10 @@ import rungwork.kernel.NotebookRunner;
  * the top changed: what the slow ones made is still there.
  */
 final class QuickCells {
-  /** The line that every notebook has once. */
-  static final String START = "Rungwork.start();";
+  /** The line that every notebook has once, at its top. */
+  private static final Pattern START = Pattern.compile("Rungwork\\.start\\((Units\\.METRIC)?\\);");
 
-  static final String IN_INCHES = "Rungwork.start(Units.INCH_POUND);";
+  private static final String IN_INCHES = "Rungwork.start(Units.INCH_POUND);";
 
   /** A notebook that took no more of the processors is run again as a whole. */
   private static final Duration SHORT = Duration.ofSeconds(25);
@@ -40,11 +40,11 @@ final class QuickCells {
   /** What the chosen cells of a longer one may have taken together. */
   private static final Duration BUDGET = Duration.ofSeconds(3);
 
-  /** A line that makes something which later cells may use: var, a type or a method. */
+  /** A line that makes or changes what later cells may use: a variable, a type or a method. */
   private static final Pattern DECLARES =
       Pattern.compile(
-          "(?m)^(?!(return|import|for|if|while|try|else|new)\\b)[A-Za-z][\\w.<>\\[\\], ?]* \\w+"
-              + " ?[=(;]");
+          "(?m)^\\w+ = |^(?!(return|import|for|if|while|try|else|new)\\b)[A-Za-z][\\w.<>\\[\\], ?]*"
+              + " \\w+ ?[=(;]");
 
   private final List<String> sources = new ArrayList<>();
   private static final OperatingSystemMXBean PROCESSORS =
@@ -113,14 +113,24 @@ final class QuickCells {
     return chosen;
   }
 
+  /** Whether the line stands in the first cell. */
+  boolean canChoose() {
+    return !sources.isEmpty() && START.matcher(sources.get(0)).find();
+  }
+
+  /** All but the line at the top. */
+  String rest() {
+    return START.matcher(String.join("\n", sources)).replaceFirst("");
+  }
+
   /** Runs them in inch-pound units; a notebook without the line at the top has none. */
   List<CellOutput> inInches(Evaluator evaluator) {
-    if (sources.isEmpty() || !sources.get(0).contains(START)) {
+    if (!canChoose()) {
       return List.of();
     }
     List<CellOutput> outputs = new ArrayList<>();
     for (int cell : chosen()) {
-      String source = sources.get(cell).replace(START, IN_INCHES);
+      String source = START.matcher(sources.get(cell)).replaceAll(IN_INCHES);
       CellEnd end = evaluator.run(new Cell(cell + 1, source), Duration.ofMinutes(2), outputs::add);
       assertEquals(CellEnd.FINISHED, end, () -> source + "\n" + outputs.get(outputs.size() - 1));
     }
