@@ -53,7 +53,7 @@ public record Evidence(
    * An analysis of the library's, read as evidence.
    *
    * @param analysis such as an assessment, a check sheet, a mount's sheet, a comparison, a search,
-   *     an order of failure, a crash
+   *     an order of failure, a crash, an inspection
    * @return the evidence
    * @throws rungwork.fault.ModelException when it is nothing that a record can rest on
    */

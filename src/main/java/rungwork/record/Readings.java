@@ -38,44 +38,45 @@ final class Readings {
   private static final Set<Caution> OF_IMPACT = EnumSet.allOf(Caution.class);
 
   /** Everything that can be read, by type. */
-  private static final List<Reading<?>> ALL =
+  private static final List<Reader<?>> ALL =
       List.of(
-          new Reading<>(CheckSheet.class, one -> sheet(one, one)),
-          new Reading<>(Assessment.class, one -> sheet(one, one.sheet())),
-          new Reading<>(ChainSheet.class, one -> sheet(one, one.sheet())),
-          new Reading<>(Comparison.class, Readings::comparison),
-          new Reading<>(Search.class, Readings::search),
-          new Reading<>(Sensitivity.class, one -> plain("what sways " + one.name(), one)),
-          new Reading<>(Scatter.class, Readings::scatter),
-          new Reading<>(Survey.class, one -> plain(one.question(), one)),
-          new Reading<>(Scene.class, Readings::scene),
-          new Reading<>(CrushTube.class, Readings::tube),
-          new Reading<>(Crash.class, Readings::crash),
-          new Reading<>(Collapse.class, Readings::collapse),
-          new Reading<>(OrderOfFailure.class, Readings::order),
-          new Reading<>(Ride.class, Readings::ride),
-          new Reading<>(RigidOrCrush.class, Readings::rigidOrCrush),
-          new Reading<>(SeenDamage.Explanations.class, Readings::damage));
+          new Reader<>(CheckSheet.class, one -> sheet(one, one)),
+          new Reader<>(Assessment.class, one -> sheet(one, one.sheet())),
+          new Reader<>(ChainSheet.class, one -> sheet(one, one.sheet())),
+          new Reader<>(Comparison.class, Readings::comparison),
+          new Reader<>(Search.class, Readings::search),
+          new Reader<>(Sensitivity.class, one -> plain("what sways " + one.name(), one)),
+          new Reader<>(Scatter.class, Readings::scatter),
+          new Reader<>(Survey.class, one -> plain(one.question(), one)),
+          new Reader<>(Scene.class, Readings::scene),
+          new Reader<>(CrushTube.class, Readings::tube),
+          new Reader<>(Crash.class, Readings::crash),
+          new Reader<>(Collapse.class, Readings::collapse),
+          new Reader<>(OrderOfFailure.class, Readings::order),
+          new Reader<>(Ride.class, Readings::ride),
+          new Reader<>(RigidOrCrush.class, Readings::rigidOrCrush),
+          new Reader<>(SeenDamage.Explanations.class, Readings::damage),
+          new Reader<>(Inspection.class, Readings::inspection));
 
   private Readings() {}
 
-  /** One type's reading. */
-  private record Reading<T>(Class<T> type, Function<T, Evidence> reader) {
+  /** How one type is read. */
+  private record Reader<T>(Class<T> type, Function<T, Evidence> reads) {
     Evidence read(Object analysis) {
-      return reader.apply(type.cast(analysis));
+      return reads.apply(type.cast(analysis));
     }
   }
 
   static Evidence read(Object analysis) {
     return ALL.stream()
-        .filter(reading -> reading.type().isInstance(analysis))
+        .filter(one -> one.type().isInstance(analysis))
         .findFirst()
         .orElseThrow(() -> unknown(analysis))
         .read(analysis);
   }
 
   private static ModelException unknown(Object analysis) {
-    List<String> known = ALL.stream().map(reading -> name(reading.type())).toList();
+    List<String> known = ALL.stream().map(one -> name(one.type())).toList();
     return new ModelException(
         "a record cannot rest on a "
             + name(analysis.getClass())
@@ -221,6 +222,16 @@ final class Readings {
   private static Evidence damage(SeenDamage.Explanations seen) {
     return impact(
         "damage seen: " + seen.damage().name(), seen, NOTHING, units -> seen.notChecked());
+  }
+
+  private static Evidence inspection(Inspection seen) {
+    return new Evidence(
+        "inspection of " + seen.ladder().name() + (seen.date().isEmpty() ? "" : ", " + seen.date()),
+        seen,
+        Optional.empty(),
+        NOTHING,
+        units -> seen.notChecked(),
+        EnumSet.of(Caution.SCREENING));
   }
 
   private static List<String> joined(List<String> first, List<String> second) {

@@ -120,6 +120,16 @@ class DesignRecordTest {
   }
 
   @Test
+  void an_inspection_after_a_crash_is_evidence_too() {
+    Inspection seen = Inspection.of(Curlew.ladder()).on("2026-11-25");
+    DesignRecord record = empty().with(seen);
+    assertEquals("inspection of Curlew, 2026-11-25", record.evidence().get(0).subject());
+    List<String> open = record.notChecked(Units.METRIC).stream().map(Statement::words).toList();
+    assertTrue(open.containsAll(seen.notChecked()));
+    assertFalse(seen.notChecked().isEmpty());
+  }
+
+  @Test
   void data_come_from_the_vehicle_and_the_frame_and_count_as_guessed_until_somebody_says() {
     DesignRecord record = empty().vehicle(Curlew.vehicle()).ladder(Curlew.ladder());
     assertEquals(Origin.NOT_STATED, datum(record, "wheelbase").origin());
@@ -223,8 +233,8 @@ class DesignRecordTest {
     refused(
         "a record cannot rest on a String; give it one of CheckSheet, Assessment, ChainSheet,"
             + " Comparison, Search, Sensitivity, Scatter, Survey, Scene, CrushTube, Crash,"
-            + " Collapse, OrderOfFailure, Ride, RigidOrCrush, SeenDamage.Explanations, or an"
-            + " Evidence of your own",
+            + " Collapse, OrderOfFailure, Ride, RigidOrCrush, SeenDamage.Explanations, Inspection,"
+            + " or an Evidence of your own",
         () -> empty().with("trust me"));
     refused(
         "\"100\" was not looked at for \"Which rails?\"; the options are 80; 90",
