@@ -20,12 +20,14 @@ final class RecordEvidence {
   private final DesignRecord record;
   private final Units units;
   private final Set<String> said = new HashSet<>();
+  private final List<String> carried;
   private final List<Picture> drawn;
   private final List<List<Block>> pages;
 
   RecordEvidence(DesignRecord record, Units units) {
     this.record = record;
     this.units = units;
+    carried = record.cautions().stream().map(Caution::text).toList();
     drawn = RecordData.drawings(record, units);
     for (Statement one : record.assumptions(units)) {
       said.add(one.words());
@@ -122,7 +124,7 @@ final class RecordEvidence {
 
   private boolean isElsewhere(Block block) {
     return block instanceof Block.Title
-        || block instanceof Block.Warning
+        || block instanceof Block.Warning warning && carried.contains(warning.words())
         || block instanceof Block.Figure figure && drawn.contains(figure.picture());
   }
 
