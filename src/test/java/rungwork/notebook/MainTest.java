@@ -18,6 +18,10 @@ class MainTest {
   @TempDir Path folder;
 
   private External.Result runs(String cell) throws IOException {
+    return runs(cell, Map.of());
+  }
+
+  private External.Result runs(String cell, Map<String, String> environment) throws IOException {
     Path notebook = folder.resolve("ends.ipynb");
     Files.writeString(
         notebook,
@@ -27,7 +31,7 @@ class MainTest {
         """
             .formatted(cell.replace("\"", "\\\"")));
     return External.run(
-        Map.of(),
+        environment,
         120,
         JAVA.toString(),
         "-cp",
@@ -47,6 +51,18 @@ class MainTest {
                 + " {0}).execute();");
     assertEquals(new External.Result(1, "the run was ended before it finished\n"), result);
     assertFalse(Files.exists(folder.resolve("out/ends.html")));
+  }
+
+  @Test
+  void the_machinery_of_tables_is_not_loaded_before_a_cell_asks_for_one() throws IOException {
+    Map<String, String> talkative = Map.of("JDK_JAVA_OPTIONS", "-Xlog:class+load");
+    External.Result without = runs("6 * 7", talkative);
+    assertEquals(0, without.status(), without.output());
+    assertTrue(without.output().contains("rungwork.kernel.Evaluator "));
+    assertFalse(without.output().contains("tech.tablesaw.io."));
+    assertFalse(without.output().contains("io.github.classgraph."));
+    External.Result with = runs("tech.tablesaw.api.Table.create();", talkative);
+    assertTrue(with.output().contains("tech.tablesaw.io."));
   }
 
   @Test

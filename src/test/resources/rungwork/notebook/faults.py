@@ -261,6 +261,11 @@ class Faults(Session):
         self.finish(failing)
         reply, _ = self.finish(waiting)
         self.assertEqual("aborted", reply["status"])
+        failing = self.start("Thread.sleep(500); int[] none = {}; none[1] = 0;", stop_on_error=False)
+        waiting = self.start("6 * 7")
+        self.finish(failing)
+        reply, _ = self.finish(waiting)
+        self.assertEqual("ok", reply["status"])
         self.survives()
 
     def test_silent_and_unstored_cells_are_not_counted(self):
