@@ -25,9 +25,10 @@
  * pictures {@link rungwork.report.LadderPlan}, {@link rungwork.report.LoadArrows}, {@link
  * rungwork.report.DeflectedShape}, {@link rungwork.report.ForceDiagrams}; a mount's page and its
  * sketch to scale, {@code MountPage} and {@code MountSketch}; a design record with its files,
- * {@link rungwork.report.RecordDocument}; last {@link rungwork.report.Look}. Sources: the look's
- * colours are <em>cividis</em> (Nuñez, Anderson and Renslow, PLoS ONE 13(7), 2018, e0199239) and
- * Okabe and Ito's vermilion.
+ * {@link rungwork.report.RecordDocument}; a bent frame beside the true one, {@code InspectionPage},
+ * and the blank sheet for it, {@code InspectionSheet}; last {@link rungwork.report.Look}. Sources:
+ * the look's colours are <em>cividis</em> (Nuñez, Anderson and Renslow, PLoS ONE 13(7), 2018,
+ * e0199239) and Okabe and Ito's vermilion.
  *
  * <p>This room must not know the notebook's kernel.
  */
