@@ -35,6 +35,10 @@ import tech.tablesaw.api.Table;
  * assumption about the joints. What passes is only a candidate: {@link #confirmed} asks an
  * assessment.
  *
+ * <p>Never passed is what its assessment fails, since only an assessment passes anything. Ruled out
+ * is what fails a check with its members' own lengths: of strength its assessment fails too; a
+ * column might pass there if the frame's buckling gave it a shorter length.
+ *
  * <p>Nothing is kept of a combination but the lightest {@value #KEPT} that pass and a count of the
  * reasons that ruled the others out, so that a million fit beside each other in little memory.
  */
