@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -12,7 +14,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** One line at a notebook's top chooses the units of all that it shows and saves. */
+/** One line at a notebook's top chooses the units of the record that it saves, too. */
 class UnitHabitTest {
   private static final Path STARTER = Path.of("notebooks", "00-your-frame.ipynb");
 
@@ -29,17 +31,17 @@ class UnitHabitTest {
   @TempDir Path folder;
 
   @Test
-  void the_starter_s_record_is_all_metric() throws IOException {
-    assertAlone(METRIC, INCH_POUND, Ran.notebook(STARTER).executed().getParent());
-  }
-
-  @Test
-  void with_one_line_changed_it_is_all_inch_pound() throws IOException {
+  void with_one_line_changed_the_starter_s_record_is_all_inch_pound() throws IOException {
     String metric = Files.readString(STARTER);
     String other = metric.replace("start(Units.METRIC)", "start(Units.INCH_POUND)");
     assertEquals(metric.length() + "INCH_POUND".length() - "METRIC".length(), other.length());
     Path notebook = Files.writeString(folder.resolve("inch.ipynb"), other);
-    assertAlone(INCH_POUND, METRIC, Ran.notebook(notebook).executed().getParent());
+    PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream());
+    int status =
+        new Commands(nowhere, nowhere, Surroundings.ofProcess(nowhere))
+            .run("run", notebook.toString(), "--out", folder.toString());
+    assertEquals(0, status);
+    assertAlone(INCH_POUND, METRIC, folder);
   }
 
   private static void assertAlone(Pattern own, Pattern foreign, Path saved) throws IOException {
