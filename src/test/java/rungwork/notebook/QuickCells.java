@@ -47,6 +47,10 @@ final class QuickCells {
               + " \\w+ ?[=(;]");
 
   private final List<String> sources = new ArrayList<>();
+
+  /** Those that are meant to fail; they are not run again. */
+  private final Set<Integer> failing = new TreeSet<>();
+
   private static final OperatingSystemMXBean PROCESSORS =
       (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
 
@@ -59,6 +63,9 @@ final class QuickCells {
       JsonObject cell = each.getAsJsonObject();
       String source = source(cell);
       if (cell.get("cell_type").getAsString().equals("code") && !source.isBlank()) {
+        if (cell.get("metadata").toString().contains("\"raises-exception\"")) {
+          failing.add(sources.size());
+        }
         sources.add(source);
       }
     }
@@ -97,6 +104,7 @@ final class QuickCells {
    */
   private Set<Integer> chosen() {
     Set<Integer> all = new TreeSet<>(IntStream.range(0, sources.size()).boxed().toList());
+    all.removeAll(failing);
     if (begun.get(sources.size()).minus(begun.get(0)).compareTo(SHORT) <= 0) {
       return all;
     }

@@ -138,7 +138,7 @@ class RealJupyterTest {
   }
 
   /** Every plain text, printed or shown, cell by cell. */
-  private static List<String> texts(Path notebook) throws IOException {
+  static List<String> texts(Path notebook) throws IOException {
     JsonObject root = JsonParser.parseString(Files.readString(notebook)).getAsJsonObject();
     List<String> texts = new ArrayList<>();
     for (JsonElement cell : root.getAsJsonArray("cells")) {

@@ -79,7 +79,7 @@ class Session(unittest.TestCase):
 class FullMemory(Session):
     """Cells that fill a small memory."""
 
-    options = "-Xmx200m"
+    options = "-Xmx128m"
 
     def filled(self, code, rest):
         begun = time.time()
@@ -90,7 +90,7 @@ class FullMemory(Session):
         self.assertLess(time.time() - begun, 25)
 
     def test_lists_that_grow_without_end_and_arrays_too_large(self):
-        filled = r"the cell filled the memory \(200 MiB\) and was stopped; names are kept"
+        filled = r"the cell filled the memory \(128 MiB\) and was stopped; names are kept"
         about = r" \(about \d+ MiB\)"
         self.filled(
             "var own = new ArrayList<long[]>(); while (true) own.add(new long[5]);",
@@ -109,13 +109,33 @@ class FullMemory(Session):
         )
         self.filled(
             "var big = new long[Integer.MAX_VALUE];",
-            r"the memory \(200 MiB\) does not hold this; names are kept",
+            r"the memory \(128 MiB\) does not hold this; names are kept",
         )
-        self.run_cell("var half = new long[12 << 20];")
+        self.run_cell("var half = new long[7 << 20];")
         self.survives()
 
 
 class Faults(Session):
+    """Cells that leave the kernel as it was; they share one."""
+
+    shared = None
+
+    def setUp(self):
+        if Faults.shared is None:
+            super().setUp()
+            Faults.shared = self.manager, self.client
+        self.manager, self.client = Faults.shared
+        self.run_cell("kept = 41;")
+
+    def tearDown(self):
+        """The kernel stays for the next test."""
+
+    @classmethod
+    def tearDownClass(cls):
+        manager, client = Faults.shared
+        client.stop_channels()
+        manager.shutdown_kernel(now=True)
+
     def test_an_interrupt_stops_a_loop_and_a_sleep(self):
         self.interrupted("while (true) { kept = 41; }")
         self.interrupted("Thread.sleep(600000);")
@@ -159,21 +179,6 @@ class Faults(Session):
             'class Bad { static int x = Integer.parseInt("?"); }\nBad.x', "ExceptionInInitializerError"
         )
 
-    def test_a_library_that_cannot_be_stopped_ends_in_an_announced_restart_or_stops(self):
-        request = self.start("java.util.stream.LongStream.range(0, Long.MAX_VALUE).map(Math::abs).sum()")
-        time.sleep(1.5)
-        self.manager.interrupt_kernel()
-        reply, _ = self.finish(request, 15)
-        if reply["ename"] == "Interrupted":  # older JDKs can stop even this
-            return self.survives()
-        self.assertEqual("Restart", reply["ename"])
-
-    def test_an_end_by_a_compiled_library_ends_the_kernel_with_a_status_that_says_so(self):
-        self.start(
-            'new java.beans.Statement(Runtime.getRuntime(), "exit", new Object[] {0}).execute();'
-        )
-        self.assertEqual(1, self.manager.provisioner.process.wait(30))
-
     def test_a_burst_of_lines_loses_nothing_before_the_cut(self):
         reply, outputs = self.run_cell(
             'for (int i = 0; i < 20000; i++) System.out.println("line " + i);'
@@ -208,28 +213,6 @@ class Faults(Session):
                 break
         self.assertEqual("late\n", message["content"]["text"])
         self.assertEqual(request, message["parent_header"]["msg_id"])
-
-    def history(self, **how):
-        request = self.client.history(**how)
-        while True:
-            reply = self.client.get_shell_msg(timeout=10)
-            if reply["parent_header"].get("msg_id") == request:
-                return [tuple(row[1:]) for row in reply["content"]["history"]]
-
-    def test_history_by_tail_range_and_search(self):
-        for code in ("6 * 7", "6 * 8", "6 * 7", '"x"'):
-            self.run_cell(code)
-        tail = dict(raw=True, output=False, hist_access_type="tail")
-        self.assertEqual([(4, "6 * 7"), (5, '"x"')], self.history(n=2, **tail))
-        ranged = dict(raw=True, hist_access_type="range", session=0, start=2, stop=4)
-        self.assertEqual([(2, "6 * 7"), (3, "6 * 8")], self.history(output=False, **ranged))
-        self.assertEqual(
-            [(2, ["6 * 7", "42"]), (3, ["6 * 8", "48"])],
-            [(count, list(pair)) for count, pair in self.history(output=True, **ranged)],
-        )
-        search = dict(raw=True, output=False, hist_access_type="search", pattern="6 * ?", n=10)
-        self.assertEqual(3, len(self.history(**search)))
-        self.assertEqual([(3, "6 * 8"), (4, "6 * 7")], self.history(unique=True, **search))
 
     def test_a_class_defined_anew_and_odd_text(self):
         self.run_cell("record Tube(int width) {}\nvar tube = new Tube(3);")
@@ -319,17 +302,32 @@ class Faults(Session):
         for at in listening:  # 127.0.0.1, as it is or within IPv6
             self.assertTrue(at.split(":")[0].endswith("0100007F"), at)
 
+
+class Ends(Session):
+    """Cells that may end the kernel."""
+
+    def test_an_end_by_a_compiled_library_ends_the_kernel_with_a_status_that_says_so(self):
+        self.start(
+            'new java.beans.Statement(Runtime.getRuntime(), "exit", new Object[] {0}).execute();'
+        )
+        self.assertEqual(1, self.manager.provisioner.process.wait(30))
+
     def test_a_cell_that_catches_everything_is_stopped_or_ends_in_an_announced_restart(self):
-        loop = "while (true) { try { Thread.sleep(5); } catch (Throwable e) { } }"
-        if self.given_up(loop) == "Interrupted":  # caught between two turns
+        for code in (  # which of them can be stopped depends on the Java
+            "while (true) { try { Thread.sleep(5); } catch (Throwable e) { } }",
+            "void on() { try { on(); } finally { on(); } }\non();",
+            "java.util.stream.LongStream.range(0, Long.MAX_VALUE).map(Math::abs).sum()",
+        ):
+            if self.given_up(code) == "Restart":
+                return self.started_again_by_its_client()
             self.survives()
-            endless = "void on() { try { on(); } finally { on(); } }\non();"
-            self.assertEqual("Restart", self.given_up(endless))
-        self.started_again_by_its_client()
+        self.fail("no cell was given up")
 
     def given_up(self, code):
         """How the cell ended after an interrupt; the process is gone 6 s later if it restarts."""
-        request = self.start(code)
+        request = self.start('System.out.println("begun");\n' + code)
+        while self.client.get_iopub_msg(timeout=30)["msg_type"] != "stream":
+            pass
         time.sleep(1)
         begun = time.time()
         self.manager.interrupt_kernel()
@@ -351,6 +349,32 @@ class Faults(Session):
         self.assertEqual("42", outputs[-1]["content"]["data"]["text/plain"])
         reply, _ = self.run_cell("kept")
         self.assertEqual("CompileError", reply["ename"])
+
+
+class Past(Session):
+    """What a kernel knows of its cells."""
+
+    def history(self, **how):
+        request = self.client.history(**how)
+        while True:
+            reply = self.client.get_shell_msg(timeout=10)
+            if reply["parent_header"].get("msg_id") == request:
+                return [tuple(row[1:]) for row in reply["content"]["history"]]
+
+    def test_history_by_tail_range_and_search(self):
+        for code in ("6 * 7", "6 * 8", "6 * 7", '"x"'):
+            self.run_cell(code)
+        tail = dict(raw=True, output=False, hist_access_type="tail")
+        self.assertEqual([(4, "6 * 7"), (5, '"x"')], self.history(n=2, **tail))
+        ranged = dict(raw=True, hist_access_type="range", session=0, start=2, stop=4)
+        self.assertEqual([(2, "6 * 7"), (3, "6 * 8")], self.history(output=False, **ranged))
+        self.assertEqual(
+            [(2, ["6 * 7", "42"]), (3, ["6 * 8", "48"])],
+            [(count, list(pair)) for count, pair in self.history(output=True, **ranged)],
+        )
+        search = dict(raw=True, output=False, hist_access_type="search", pattern="6 * ?", n=10)
+        self.assertEqual(3, len(self.history(**search)))
+        self.assertEqual([(3, "6 * 8"), (4, "6 * 7")], self.history(unique=True, **search))
 
 
 class CutOff(Session):
