@@ -13,7 +13,7 @@ class Conformance(jupyter_kernel_test.KernelTests):
     code_stderr = 'System.err.println("a warning");'
 
     completion_samples = [
-        {"text": "Math.floorD", "matches": {"floorDiv("}},
+        {"text": "Math.floorM", "matches": {"floorMod("}},
         {"text": 'String s = "x"; s.substr', "matches": {"substring("}},
         {"text": "new StringBuild", "matches": {"StringBuilder("}},
         {"text": "nothingIsCalledThis", "matches": set()},
