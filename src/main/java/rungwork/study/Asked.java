@@ -32,11 +32,17 @@ record Asked(String name, Kind kind, String unit, Measure.Better better) {
    * @return for example {@code 12.4 kg}; {@code no number} where there is none
    */
   String show(double value, Units units) {
-    if (Double.isNaN(value)) {
-      return "no number";
-    }
+    return Double.isNaN(value) ? "no number" : show(value, units, 3);
+  }
+
+  /** A number that somebody stated, to four digits, so that it is known again. */
+  String stated(double value, Units units) {
+    return show(value, units, 4);
+  }
+
+  private String show(double value, Units units, int digits) {
     return unit.isEmpty()
-        ? units.scale(kind).show(value, 3)
-        : Scale.NUMBER.number(value, 3) + " " + unit;
+        ? units.scale(kind).show(value, digits)
+        : Scale.NUMBER.number(value, digits) + " " + unit;
   }
 }

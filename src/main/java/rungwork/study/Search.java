@@ -107,7 +107,7 @@ public final class Search {
       boolean less = measure.better() == Measure.Better.LESS;
       String than = measure.name() + (less ? " at most " : " at least ");
       return new Limit(
-          units -> than + measure.asked().show(value, units),
+          units -> than + measure.asked().stated(value, units),
           assessment -> {
             double number = measure.of().applyAsDouble(assessment);
             return less ? number <= value : number >= value;
