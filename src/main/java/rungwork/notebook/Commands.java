@@ -124,10 +124,10 @@ final class Commands {
     return runNotebook(file, folder, limit);
   }
 
-  /** What Jupyter starts. */
+  /** What Jupyter starts; words after the connection file are meant for the client that did so. */
   private int kernel(Options options) throws IOException {
     Path connectionFile = Path.of(options.only("a connection file"));
-    options.refuseOthers();
+    around.onEndOfStarter(() -> System.exit(FAILED));
     return serve(server -> server.serve(connectionFile));
   }
 

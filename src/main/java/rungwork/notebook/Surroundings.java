@@ -23,6 +23,8 @@ record Surroundings(Map<String, String> environment, String system, Consumer<Str
   private static final List<String> LAUNCHERS =
       List.of("jupyter", "jupyter-lab", "jupyter-notebook", "jupyter.exe");
 
+  private static final long LOOK_EACH_MILLISECONDS = 1000;
+
   /** Goes to the line's beginning and clears it (ECMA-48, 5th edition 1991, 8.3.41, EL). */
   private static final String AFRESH = "\r\u001b[K";
 
@@ -50,5 +52,37 @@ record Surroundings(Map<String, String> environment, String system, Consumer<Str
   /** Where Jupyter looks for kernels of this user alone. */
   Path userKernels() {
     return KernelSpec.userFolder(environment, system);
+  }
+
+  /**
+   * Does something once the client that started this process has ended without a word. Clients say
+   * by {@code JPY_PARENT_PID} who they are; on Windows that is a handle, which Java cannot use. A
+   * process that was started by way of another one is not watched over.
+   */
+  void onEndOfStarter(Runnable then) {
+    String starter = environment.getOrDefault("JPY_PARENT_PID", "");
+    if (starter.equals(parent())) {
+      Thread watch = new Thread(() -> awaitOtherParent(starter, then), "starter");
+      watch.setDaemon(true);
+      watch.start();
+    }
+  }
+
+  private static String parent() {
+    return ProcessHandle.current().parent().map(of -> Long.toString(of.pid())).orElse("none");
+  }
+
+  /**
+   * An orphan gets another parent at once, even where nobody has yet noticed the first one's end.
+   */
+  private static void awaitOtherParent(String starter, Runnable then) {
+    try {
+      while (starter.equals(parent())) {
+        Thread.sleep(LOOK_EACH_MILLISECONDS);
+      }
+      then.run();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
   }
 }

@@ -96,6 +96,14 @@ class RealJupyterTest {
   }
 
   @Test
+  void consoles_and_runners_of_jupyter_get_answers_too() throws IOException {
+    External.need("the Jupyter console", External.PYTHON, "-c", "import jupyter_console");
+    External.Result result = Jupyter.python(RESOURCES.resolve("notebook/clients.py").toString());
+    assertEquals(0, result.status(), result.output());
+    assertTrue(result.output().endsWith("\nOK\n"), result.output());
+  }
+
+  @Test
   void no_cell_breaks_the_kernel() throws IOException {
     External.Result result = Jupyter.python(RESOURCES.resolve("notebook/faults.py").toString());
     assertEquals(0, result.status(), result.output());
