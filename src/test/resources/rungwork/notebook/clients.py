@@ -75,7 +75,7 @@ class Clients(unittest.TestCase):
             self.answers(client, "1 + 1")
             os.rename(library, away)
             for code in (
-                "import rungwork.material.*;\nimport rungwork.section.*;\nimport rungwork.vehicle.*;",
+                "import rungwork.material.*;\nimport rungwork.section.*;\nimport rungwork.frame.*;",
                 'new Stock(Section.squareTube(mm(50), mm(3)), Material.rated("S355J2H"))',
                 'tech.tablesaw.api.Table.create("t", tech.tablesaw.api.DoubleColumn.create("x", 1, 2)).summary()',
             ):
