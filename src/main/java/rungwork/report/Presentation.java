@@ -29,6 +29,7 @@ import rungwork.solve.Response;
 import rungwork.study.Comparison;
 import rungwork.study.Family;
 import rungwork.study.Scatter;
+import rungwork.study.Screening;
 import rungwork.study.Search;
 import rungwork.study.Sensitivity;
 import rungwork.study.Shortlist;
@@ -88,6 +89,7 @@ public record Presentation<T>(Class<T> type, BiFunction<T, Units, Page> maker) {
         new Presentation<>(Shortlist.class, ShortlistPage::of),
         new Presentation<>(Survey.class, SurveyPage::of),
         new Presentation<>(Search.class, SearchPage::of),
+        new Presentation<>(Screening.class, ScreeningPage::of),
         new Presentation<>(Sensitivity.class, SensitivityPage::of),
         new Presentation<>(Scatter.class, ScatterPage::of),
         new Presentation<>(Family.class, FamilyPage::of),

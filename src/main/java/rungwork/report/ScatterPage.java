@@ -25,7 +25,7 @@ final class ScatterPage {
       }
     }
     blocks.add(inputs(scatter, units));
-    return StudyBlocks.end(blocks, StudyBlocks.counted(scatter.refusals()));
+    return StudyBlocks.end(blocks, StudyBlocks.counted(scatter.refusals(), "settings"));
   }
 
   private static void measure(List<Block> blocks, Scatter scatter, String measure, Units units) {

@@ -27,9 +27,9 @@ final class StudyBlocks {
   }
 
   /** Each refusal with how often it was met. */
-  static List<String> counted(Map<String, Integer> refusals) {
+  static List<String> counted(Map<String, Integer> refusals, String what) {
     return refusals.entrySet().stream()
-        .map(one -> one.getValue() + " settings: " + one.getKey())
+        .map(one -> one.getValue() + " " + what + ": " + one.getKey())
         .toList();
   }
 

@@ -6,6 +6,8 @@ import static rungwork.quantity.Quantities.g;
 import static rungwork.quantity.Quantities.mm;
 
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import rungwork.fault.ModelException;
@@ -13,11 +15,13 @@ import rungwork.frame.Stock;
 import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
 import rungwork.section.Section;
+import rungwork.study.Candidate;
 import rungwork.study.Curlew;
 import rungwork.study.Family;
 import rungwork.study.Input;
 import rungwork.study.Measure;
 import rungwork.study.Scatter;
+import rungwork.study.Screening;
 import rungwork.study.Search;
 import rungwork.study.Sensitivity;
 import rungwork.study.Study;
@@ -131,7 +135,7 @@ class StudyPagesTest {
             ladder -> assess(ladder, Event.standing()),
             List.of(Search.Limit.of(Measure.frameMass(), 1)));
     Page page = SearchPage.of(search, Units.METRIC);
-    assertTrue(html(page).contains("frame mass at most 1.00 kg"), page.text());
+    assertTrue(html(page).contains("frame mass at most 1.000 kg"), page.text());
     assertTrue(page.text().contains("What ruled the others out"));
     Search found =
         Search.lightest(
@@ -141,5 +145,26 @@ class StudyPagesTest {
             ladder -> assess(ladder, Event.standing()),
             List.of());
     assertTrue(SearchPage.of(found, Units.METRIC).text().contains("40.0 square"));
+  }
+
+  @Test
+  void a_screening_shows_the_lightest_and_what_it_left_out() {
+    List<Candidate> fronts =
+        Stream.of(30, 60, 80).map(side -> Candidate.of(Curlew.tube(side, side))).toList();
+    Screening.Field field =
+        new Screening.Field(
+            Curlew.vehicle(),
+            Curlew.ladder(),
+            List.of(Event.standing()),
+            List.of(Candidate.of(Curlew.tube(80, 60))),
+            Map.of("front", fronts));
+    Screening screening =
+        Screening.of(
+            field, Screening.Limits.CHECKS, (done, total, left) -> assertTrue(done <= total));
+    String text = ScreeningPage.of(screening, Units.INCH_POUND).text();
+    assertTrue(text.contains("3 of 3 combinations pass a screening with rigid joints"), text);
+    assertTrue(text.contains("frame mass [lb]"), text);
+    Screening.leftOut().forEach(line -> assertTrue(text.replace('\n', ' ').contains(line), line));
+    assertTrue(text.contains("This is a screening calculation"), text);
   }
 }
