@@ -35,7 +35,16 @@ public record Formula(
    * @return the step, with its result
    */
   public Step with(double... values) {
+    refuseOther(values.length);
     return new Step(this, values, evaluation.of(values));
+  }
+
+  /** Refuses another number of inputs than the formula has. */
+  void refuseOther(int count) {
+    if (count != inputs.size()) {
+      throw new ModelException(
+          "formula %s takes %d numbers; it was given %d".formatted(text, inputs.size(), count));
+    }
   }
 
   /** The bare result, for searching where no working is wanted. */

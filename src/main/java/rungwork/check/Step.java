@@ -1,7 +1,7 @@
 package rungwork.check;
 
 import java.util.Arrays;
-import rungwork.fault.ModelException;
+import rungwork.fault.Guard;
 import rungwork.quantity.Units;
 
 /**
@@ -15,16 +15,19 @@ import rungwork.quantity.Units;
 public record Step(Formula formula, double[] values, double result) {
   /** Copies the values and refuses a wrong number of them. */
   public Step {
-    if (values.length != formula.inputs().size()) {
-      throw new ModelException(
-          "formula "
-              + formula.text()
-              + " takes "
-              + formula.inputs().size()
-              + " numbers; it was given "
-              + values.length);
-    }
+    formula.refuseOther(values.length);
     values = values.clone();
+    for (int i = 0; i < values.length; i++) {
+      refuseNotANumber(formula.inputs().get(i).meaning(), values[i]);
+    }
+    refuseNotANumber(formula.result().meaning(), result);
+  }
+
+  /** Infinite is a value: a divisor where nothing acts, the time of what never comes. */
+  private static void refuseNotANumber(String what, double value) {
+    if (Double.isNaN(value)) {
+      Guard.solved(what, value);
+    }
   }
 
   @Override

@@ -3,6 +3,7 @@ package rungwork.check;
 import java.util.List;
 import java.util.Optional;
 import rungwork.fault.Guard;
+import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
 import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
@@ -141,9 +142,15 @@ public sealed interface Verdict {
   record Reason(String words, List<Amount> amounts) {
     private static final String PLACE = "{}";
 
-    /** Copies the numbers. */
+    /** Refuses other than one place a number; copies the numbers. */
     public Reason {
       amounts = List.copyOf(amounts);
+      int places = words.split("\\{\\}", -1).length - 1;
+      if (places != amounts.size()) {
+        throw new ModelException(
+            "the reason \"%s\" has %d places {} for %d numbers"
+                .formatted(words, places, amounts.size()));
+      }
     }
 
     /**
@@ -200,6 +207,11 @@ public sealed interface Verdict {
    * @param value in SI units
    */
   record Amount(Kind kind, double value) {
+    /** Refuses what is not finite. */
+    public Amount {
+      Guard.finite(kind.noun(), value);
+    }
+
     /**
      * A length.
      *

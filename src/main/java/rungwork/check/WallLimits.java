@@ -3,6 +3,7 @@ package rungwork.check;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import rungwork.fault.Guard;
 import rungwork.fault.Scale;
 import rungwork.material.RatedMaterial;
 import rungwork.quantity.Kind;
@@ -20,6 +21,13 @@ import rungwork.section.Wall.Edge;
  * @param third largest c/t of class 3: reaches yield at the first fibre [1]
  */
 public record WallLimits(double first, double second, double third) {
+  /** Refuses a limit that is not above zero. */
+  public WallLimits {
+    Guard.positive("width to thickness of class 1", first, Scale.NUMBER);
+    Guard.positive("width to thickness of class 2", second, Scale.NUMBER);
+    Guard.positive("width to thickness of class 3", third, Scale.NUMBER);
+  }
+
   private static final WallLimits INTERNAL = new WallLimits(33, 38, 42);
   private static final WallLimits OUTSTAND = new WallLimits(9, 10, 14);
   private static final WallLimits ROUND = new WallLimits(50, 70, 90);

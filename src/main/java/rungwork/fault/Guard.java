@@ -2,6 +2,12 @@ package rungwork.fault;
 
 /** The common refusals, each worded the same way: what, value with unit, limit. */
 public final class Guard {
+  /** Larger numbers in SI units than this overflow on the way; nothing built comes near it. */
+  private static final double LARGEST = 1e30;
+
+  /** Smaller positive ones vanish on the way; a warping constant of a thin wire is 1e-20 m⁶. */
+  private static final double SMALLEST = 1e-30;
+
   private Guard() {}
 
   /**
@@ -10,11 +16,37 @@ public final class Guard {
    * @param what the thing as the user named it
    * @param value the value in SI units
    * @return the value
-   * @throws ModelException when it is NaN or infinite
+   * @throws ModelException when it is NaN, infinite or beyond 1e30
    */
   public static double finite(String what, double value) {
     if (!Double.isFinite(value)) {
       throw new ModelException(what + " is " + Scale.NUMBER.show(value) + "; give a finite number");
+    }
+    if (Math.abs(value) > LARGEST) {
+      throw new ModelException(
+          what
+              + " is "
+              + Scale.NUMBER.show(value)
+              + " in SI units; numbers beyond 1e30 cannot be calculated with");
+    }
+    return value;
+  }
+
+  /**
+   * Passes on a number that was calculated.
+   *
+   * @param what what came out
+   * @param value the value in SI units; for several values their sum does
+   * @return the value
+   * @throws SolveException when it is NaN or infinite
+   */
+  public static double solved(String what, double value) {
+    if (!Double.isFinite(value)) {
+      throw new SolveException(
+          what
+              + " comes out as "
+              + Scale.NUMBER.show(value)
+              + "; the numbers put in lie too far apart to be calculated with");
     }
     return value;
   }
@@ -26,11 +58,18 @@ public final class Guard {
    * @param value the value in SI units
    * @param scale how to write it
    * @return the value
-   * @throws ModelException when it is not finite, zero or negative
+   * @throws ModelException when it is not finite, zero, negative or below 1e-30
    */
   public static double positive(String what, double value, Scale scale) {
     if (finite(what, value) <= 0) {
       throw new ModelException(what + " " + scale.show(value) + " is not above zero");
+    }
+    if (value < SMALLEST) {
+      throw new ModelException(
+          what
+              + " "
+              + scale.show(value)
+              + " is too small to be calculated with; 1e-30 in SI units is the least");
     }
     return value;
   }

@@ -14,6 +14,9 @@ public record Scale(String unit, double inSi) {
   /** Digits of numbers in messages. */
   private static final int MESSAGE_DIGITS = 4;
 
+  /** A double has no more. */
+  private static final int MOST_DIGITS = 17;
+
   /** Smaller numbers than 10 to this power are written with the power, such as 1.23e-5. */
   private static final int LEAST_POWER = -4;
 
@@ -44,15 +47,26 @@ public record Scale(String unit, double inSi) {
   /** Standard accelerations of free fall, 9.80665 m/s² (ISO 80000-3), for accelerations [m/s²]. */
   public static final Scale G = new Scale("g", 9.80665);
 
+  /** Refuses a unit of no size. */
+  public Scale {
+    if (!(inSi > 0 && inSi < Double.POSITIVE_INFINITY)) {
+      throw new ModelException(
+          "the size of a unit \"" + unit + "\" is " + inSi + "; give a finite number above zero");
+    }
+  }
+
   /**
    * The number alone, rounded.
    *
    * @param si the value in SI units; finite
-   * @param digits significant digits, at least 1
+   * @param digits significant digits, 1 to 17
    * @return the rounded number in this unit, digits grouped by nothing, the decimal sign a point;
    *     very small and very large ones with a power of ten, such as {@code 1.23e-5}
    */
   public String number(double si, int digits) {
+    if (digits < 1 || digits > MOST_DIGITS) {
+      throw new ModelException(digits + " digits cannot be shown; ask for 1 to " + MOST_DIGITS);
+    }
     double value = si / inSi;
     if (!Double.isFinite(value)) {
       return Double.isNaN(value) ? "not a number" : value > 0 ? "infinite" : "-infinite";
@@ -85,7 +99,7 @@ public record Scale(String unit, double inSi) {
    * The number with its unit.
    *
    * @param si the value in SI units
-   * @param digits significant digits, at least 1
+   * @param digits significant digits, 1 to 17
    * @return for example {@code 13.0 mm}
    */
   public String show(double si, int digits) {

@@ -1,6 +1,7 @@
 package rungwork.frame;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import rungwork.fault.Guard;
@@ -40,7 +41,7 @@ public record End(Set<Release> released, Map<Release, Double> springs, Arm arm) 
    * @return the end, right at its node
    */
   public static End released(Release... released) {
-    return new End(Set.of(released), Map.of(), Arm.NONE);
+    return new End(Set.copyOf(List.of(released)), Map.of(), Arm.NONE);
   }
 
   /**

@@ -19,7 +19,6 @@ public sealed interface Load {
     /** Refuses a component that is not finite. */
     public AtNode {
       node = Guard.name("loaded node", node);
-      refuseEndless("load at node " + node, wrench);
     }
   }
 
@@ -35,7 +34,6 @@ public sealed interface Load {
     public OnBeam {
       beam = Guard.name("loaded beam", beam);
       Guard.notNegative("place of the load on beam " + beam, from, Scale.MM);
-      refuseEndless("load on beam " + beam, wrench);
     }
   }
 
@@ -205,10 +203,5 @@ public sealed interface Load {
       return "support at node %s settles, %s by %s"
           .formatted(node, motion.motion(), (moving ? Scale.MM : TURN).show(amount));
     }
-  }
-
-  private static void refuseEndless(String what, Wrench wrench) {
-    Guard.finite(what, wrench.fx() + wrench.fy() + wrench.fz());
-    Guard.finite(what, wrench.mx() + wrench.my() + wrench.mz());
   }
 }

@@ -2,6 +2,7 @@ package rungwork.frame;
 
 import java.util.ArrayList;
 import java.util.List;
+import rungwork.fault.Guard;
 
 /**
  * The plane that a flat frame lies in, with the frame's own axes p, q (in the plane) and n (its
@@ -72,6 +73,7 @@ public enum Plane {
    * @return its components along x, y, z
    */
   public double[] toVehicle(double p, double q, double n) {
+    Guard.solved("a direction in the frame", p + q + n);
     double[] vehicle = new double[3];
     vehicle[vehicleAxis[0]] = p;
     vehicle[vehicleAxis[1]] = q;

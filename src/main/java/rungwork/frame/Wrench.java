@@ -1,5 +1,7 @@
 package rungwork.frame;
 
+import rungwork.fault.Guard;
+
 /**
  * A force and a moment together at a point, in vehicle axes.
  *
@@ -11,6 +13,16 @@ package rungwork.frame;
  * @param mz moment about z, right-handed (positive: nose to the left) [N·m]
  */
 public record Wrench(double fx, double fy, double fz, double mx, double my, double mz) {
+  /** Refuses what is not finite. */
+  public Wrench {
+    Guard.finite("force fx", fx);
+    Guard.finite("force fy", fy);
+    Guard.finite("force fz", fz);
+    Guard.finite("moment mx", mx);
+    Guard.finite("moment my", my);
+    Guard.finite("moment mz", mz);
+  }
+
   /** Nothing. */
   public static final Wrench ZERO = new Wrench(0, 0, 0, 0, 0, 0);
 

@@ -157,7 +157,12 @@ public final class Collapse {
    * @param crush of the hit point against the masses [m]
    * @param energy taken so far [J]
    */
-  public record Reached(double deceleration, double force, double crush, double energy) {}
+  public record Reached(double deceleration, double force, double crush, double energy) {
+    /** Refuses what is not finite. */
+    public Reached {
+      Guard.solved("state of a collapse", deceleration + force + crush + energy);
+    }
+  }
 
   /**
    * A state at which hinges open, or turn back and lock.
@@ -185,7 +190,12 @@ public final class Collapse {
    * @param unit the force of 1 g [N]
    * @param hardening what hardening hinges add beyond the mechanism [N/m]
    */
-  public record Pushed(Pushover pushover, double unit, double hardening) {}
+  public record Pushed(Pushover pushover, double unit, double hardening) {
+    /** Refuses what is not finite. */
+    public Pushed {
+      Guard.solved("scale of a collapse", unit + hardening);
+    }
+  }
 
   /**
    * One run from standing to the mechanism.
@@ -262,6 +272,7 @@ public final class Collapse {
      * @return [N]
      */
     public double force(double crush) {
+      Guard.notNegative("crush", crush, Scale.MM);
       Reached from = corners.get(0);
       for (Reached to : corners.subList(1, corners.size())) {
         if (crush <= to.crush) {
@@ -302,6 +313,7 @@ public final class Collapse {
      * @return [J]
      */
     public double energy(double crush) {
+      Guard.notNegative("crush", crush, Scale.MM);
       double beyond = Math.max(0, crush - last().reached.crush);
       return pushed.pushover.energy(crush * pushed.unit) + pushed.hardening * beyond * beyond / 2;
     }
@@ -336,7 +348,12 @@ public final class Collapse {
    * @param force in the one rail [N]
    * @param energy that its hinges have taken [J]
    */
-  public record Fallen(double turn, double crush, double force, double energy) {}
+  public record Fallen(double turn, double crush, double force, double energy) {
+    /** Refuses what is not finite. */
+    public Fallen {
+      Guard.solved("state of a kick-up", turn + crush + force + energy);
+    }
+  }
 
   /**
    * How the force in one rail falls while its kick-up folds over.

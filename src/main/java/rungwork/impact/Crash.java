@@ -1,8 +1,10 @@
 package rungwork.impact;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import rungwork.check.Caution;
+import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
 import rungwork.quantity.Units;
@@ -47,6 +49,10 @@ public record Crash(
       double[] ways) {
     /** Copies the series. */
     public Body {
+      Guard.positive("mass of " + name, mass, Scale.KG);
+      for (double[] series : new double[][] {times, decelerations, speeds, ways}) {
+        Guard.solved("motion of " + name, Arrays.stream(series).sum());
+      }
       times = times.clone();
       decelerations = decelerations.clone();
       speeds = speeds.clone();
@@ -84,6 +90,9 @@ public record Crash(
   public record Part(CrushCurve curve, double[] crush, double[] force) {
     /** Copies the series. */
     public Part {
+      for (double[] series : new double[][] {crush, force}) {
+        Guard.solved("crush of " + curve.name(), Arrays.stream(series).sum());
+      }
       crush = crush.clone();
       force = force.clone();
     }
@@ -140,7 +149,12 @@ public record Crash(
    * @param time [s] after the contact
    * @param label what
    */
-  public record Event(double time, String label) {}
+  public record Event(double time, String label) {
+    /** Refuses what is not finite. */
+    public Event {
+      Guard.solved("time of an event", time);
+    }
+  }
 
   /**
    * A mass by its name.

@@ -90,6 +90,12 @@ public record CrashModel(
      * @param mass [kg]
      */
     public record Weighed(String name, double mass) {
+      /** Refuses a mass of nothing. */
+      public Weighed {
+        name = Guard.name("motor", name);
+        Guard.positive("mass of " + name, mass, Scale.KG);
+      }
+
       /**
        * Puts it on rubber.
        *
@@ -115,7 +121,12 @@ public record CrashModel(
    * @param mass [kg]
    * @param curve force over crush of its front
    */
-  public record Other(double mass, CrushCurve curve) {}
+  public record Other(double mass, CrushCurve curve) {
+    /** Refuses a mass of nothing. */
+    public Other {
+      Guard.positive("other mass", mass, Scale.KG);
+    }
+  }
 
   /** Refuses parts that are heavier than the whole. */
   public CrashModel {

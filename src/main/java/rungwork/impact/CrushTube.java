@@ -120,6 +120,12 @@ public record CrushTube(
    * @param wall t [m]
    */
   public record Bare(String name, Shape shape, double width, double wall) {
+    /** Refuses a tube without size. */
+    public Bare {
+      Guard.positive("size of " + name, width, Scale.MM);
+      Guard.positive("wall of " + name, wall, Scale.MM);
+    }
+
     /**
      * Cuts it off.
      *
@@ -309,7 +315,8 @@ public record CrushTube(
   public Optional<String> noStableFolding(Units units) {
     if (trigger == Trigger.NONE) {
       return Optional.of(
-          "no stable folding assumed: without a trigger nobody knows where it begins; it may begin with "
+          "no stable folding assumed: without a trigger nobody knows where it begins; it may begin"
+              + " with "
               + first(Strength.LOW).what()
               + " at "
               + Range.brief(Kind.FORCE, first(Strength.LOW).force().low(), units));
@@ -408,9 +415,12 @@ public record CrushTube(
   public List<String> assumptions(Units units) {
     List<String> lines = new ArrayList<>();
     lines.add(
-        "Low strength: minimum yield beside welds and minimum ultimate strength, wall 10 % thin, the lowest of the published formulas (that with the effective length less 20 %).");
+        "Low strength: minimum yield beside welds and minimum ultimate strength, wall 10 % thin,"
+            + " the lowest of the published formulas (that with the effective length less 20 %).");
     lines.add(
-        "High strength: 1.4 times minimum yield and 1.3 times minimum ultimate strength (AISC 341-16, second-hand), wall 10 % thick, the highest of them (that with the effective length and 20 % more).");
+        "High strength: 1.4 times minimum yield and 1.3 times minimum ultimate strength (AISC"
+            + " 341-16, second-hand), wall 10 % thick, the highest of them (that with the effective"
+            + " length and 20 % more).");
     lines.add(
         speed > 0
             ? "Strain rate by Cowper and Symonds at "
@@ -419,9 +429,11 @@ public record CrushTube(
             : "Strain rate is left out; state the speed of the hit.");
     lines.add("The foot is held, the front end free to move aside (effective length 2 L).");
     lines.add(
-        "With a trigger the folding peak is taken as twice the highest mean; only a test shows it.");
+        "With a trigger the folding peak is taken as twice the highest mean; only a test shows"
+            + " it.");
     lines.add(
-        "Straight axis, no weld or bend within the stroke, force along the axis within the stated offset.");
+        "Straight axis, no weld or bend within the stroke, force along the axis within the stated"
+            + " offset.");
     return lines;
   }
 

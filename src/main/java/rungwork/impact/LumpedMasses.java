@@ -10,6 +10,7 @@ import org.apache.commons.math3.ode.events.EventHandler;
 import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
 import org.apache.commons.math3.ode.sampling.StepHandler;
 import org.apache.commons.math3.ode.sampling.StepInterpolator;
+import rungwork.fault.Scale;
 import rungwork.fault.SolveException;
 
 /**
@@ -40,6 +41,9 @@ final class LumpedMasses {
 
   /** The most that each link was closed at a turning point. */
   private final double[] most;
+
+  /** At the longest step two seconds; a crash and a belt are over in a fraction of one. */
+  private static final int MOST_SAMPLES = 40_000;
 
   private final List<Sample> samples = new ArrayList<>();
 
@@ -179,9 +183,19 @@ final class LumpedMasses {
       @Override
       public void handleStep(StepInterpolator interpolator, boolean last) {
         interpolator.setInterpolatedTime(interpolator.getCurrentTime());
+        refuseEndless();
         samples.add(sample(interpolator.getCurrentTime(), interpolator.getInterpolatedState()));
       }
     };
+  }
+
+  private void refuseEndless() {
+    if (samples.size() > MOST_SAMPLES || Thread.currentThread().isInterrupted()) {
+      throw new SolveException(
+          "the crash was stopped after %d time steps, at %s; softness, gaps or speed make it too long to follow"
+              .formatted(
+                  samples.size(), new Scale("s", 1).show(samples.get(samples.size() - 1).time())));
+    }
   }
 
   private double closingSpeed(Link link, double[] state) {

@@ -153,6 +153,7 @@ public record Occupant(
     /** Refuses shares and factors that carry nothing. */
     public Anchorage {
       feature = Guard.name("anchorage", feature);
+      Guard.finite("rise of " + feature, rise);
       if (!(share > 0 && share <= 1)) {
         throw new ModelException(
             "share "
@@ -243,11 +244,10 @@ public record Occupant(
 
   private Set<BeltRun.Ends> ends() {
     Set<BeltRun.Ends> all = new LinkedHashSet<>();
-    Range none = Range.exactly(Kind.FORCE, Double.MAX_VALUE);
-    Range force = belt.limit().orElse(none);
+    double[] limits = belt.limit().map(Occupant::both).orElse(new double[] {Double.MAX_VALUE});
     for (double stiffness : both(belt.stiffness())) {
       for (double slack : both(belt.slack())) {
-        for (double limit : both(force)) {
+        for (double limit : limits) {
           all.add(new BeltRun.Ends(stiffness, slack, limit));
         }
       }
@@ -285,6 +285,11 @@ public record Occupant(
    * @param most what no belt of this stiffness passes
    */
   public record ClosedForm(Step peak, Step timeToPeak, double stops, Step most) {
+    /** Refuses what is not finite. */
+    public ClosedForm {
+      Guard.solved("where the person stops", stops);
+    }
+
     static ClosedForm of(double a, double v, double mass, double stiffness, double slack) {
       return new ClosedForm(
           BeltFormulas.PEAK_UNDER_CONSTANT.with(a, slack, stiffness, mass),

@@ -2,6 +2,7 @@ package rungwork.impact;
 
 import java.util.List;
 import java.util.function.Function;
+import rungwork.fault.ModelException;
 import rungwork.frame.Beam;
 import rungwork.frame.Frame;
 import rungwork.frame.Node;
@@ -46,12 +47,26 @@ enum PermanentSet {
       double at = bent.ladder.node(features.get(0)).at().x();
       double ahead = bent.ladder.node(features.get(1)).at().x();
       double behind = bent.ladder.node(features.get(2)).at().x();
+      if (ahead == behind) {
+        throw new ModelException(
+            "the sag of %s needs two places at different stations; %s and %s stand at the same one"
+                .formatted(features.get(0), features.get(1), features.get(2)));
+      }
       double part = (ahead - at) / (ahead - behind);
       return (1 - part) * up(features.get(1), bent)
           + part * up(features.get(2), bent)
           - up(features.get(0), bent);
     }
   };
+
+  /** How many features it takes. */
+  int places() {
+    return switch (this) {
+      case SHORTER -> 2;
+      case SAG -> 3;
+      case DIAGONALS -> 4;
+    };
+  }
 
   /**
    * A frame that has moved.

@@ -247,6 +247,7 @@ public final class Pulse {
    * @return [m/s²]
    */
   public double at(double time) {
+    Guard.finite("time", time);
     if (time < times[0] || time >= times[times.length - 1]) {
       return 0;
     }
@@ -303,9 +304,11 @@ public final class Pulse {
    * @return [m/s²]
    */
   public double meanOverDistance(double speed) {
+    Guard.positive("speed before " + name, speed, Scale.NUMBER);
     Travel travel = new Travel(this, speed);
     double left = travel.speedLeft();
-    return (speed * speed - left * left) / (2 * travel.distance());
+    double mean = (speed * speed - left * left) / (2 * travel.distance());
+    return Guard.solved("mean deceleration over distance", mean);
   }
 
   /**
@@ -393,6 +396,7 @@ public final class Pulse {
      * @return amplitude after over amplitude before [1]
      */
     public double gain(double frequency) {
+      Guard.notNegative("frequency", frequency, Scale.NUMBER);
       double ratio = Math.tan(Math.PI * frequency * STEP) / warped();
       return 1 / (1 + Math.pow(ratio, 4));
     }

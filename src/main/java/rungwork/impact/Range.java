@@ -73,6 +73,9 @@ public record Range(Kind kind, double low, double high) {
    */
   public static Range spanning(Kind kind, DoubleStream values) {
     double[] all = values.sorted().toArray();
+    if (all.length == 0) {
+      throw new ModelException("no figures of a " + kind.noun() + " to span; give one at least");
+    }
     return new Range(kind, all[0], all[all.length - 1]);
   }
 

@@ -1,10 +1,12 @@
 package rungwork.impact;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import rungwork.check.Caution;
+import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
 import rungwork.frame.Load;
@@ -43,6 +45,9 @@ public record Ride(Occupant occupant, List<Pulse> pulses, List<Run> runs) {
       double[] times, double[] vehicle, double[] person, double[] excursions, double[] ways) {
     /** Copies the series. */
     public Series {
+      for (double[] series : new double[][] {times, vehicle, person, excursions, ways}) {
+        Guard.solved("ride", Arrays.stream(series).sum());
+      }
       times = times.clone();
       vehicle = vehicle.clone();
       person = person.clone();
@@ -88,6 +93,11 @@ public record Ride(Occupant occupant, List<Pulse> pulses, List<Run> runs) {
    */
   public record Run(
       String pulse, double speed, double stiffness, double slack, boolean limited, Series series) {
+    /** Refuses what is not finite. */
+    public Run {
+      Guard.solved("state of a ride", speed + stiffness + slack);
+    }
+
     /**
      * The person's highest deceleration.
      *
@@ -211,7 +221,12 @@ public record Ride(Occupant occupant, List<Pulse> pulses, List<Run> runs) {
    * @param value [SI unit of the kind]
    * @param source regulation and how it reached this project
    */
-  public record Published(String what, Kind kind, double value, String source) {}
+  public record Published(String what, Kind kind, double value, String source) {
+    /** Refuses what is not finite. */
+    public Published {
+      Guard.finite(what, value);
+    }
+  }
 
   /**
    * Limits and test pulses of instrumented dummies and seats. This calculation cannot claim them.
@@ -346,9 +361,11 @@ public record Ride(Occupant occupant, List<Pulse> pulses, List<Run> runs) {
   public List<String> assumptions() {
     List<String> lines = new ArrayList<>();
     lines.add(
-        "The person is one mass on one spring, held from the beginning; head, neck, arms and legs are not modelled.");
+        "The person is one mass on one spring, held from the beginning; head, neck, arms and legs"
+            + " are not modelled.");
     lines.add(
-        "All straps act together along the vehicle; seat friction, wheel, dash and airbag take nothing.");
+        "All straps act together along the vehicle; seat friction, wheel, dash and airbag take"
+            + " nothing.");
     lines.add("The person does not act back on the vehicle.");
     if (runs.stream().noneMatch(Run::limited)) {
       lines.add("The belt is elastic; real webbing gives back less and stretches for good.");

@@ -72,6 +72,9 @@ public record RigidOrCrush(
     public Design {
       name = Guard.name("design", name);
       places = List.copyOf(places);
+      for (double place : places) {
+        Guard.finite("place of " + name, place);
+      }
     }
 
     /**

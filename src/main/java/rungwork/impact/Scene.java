@@ -36,6 +36,9 @@ import rungwork.vehicle.Side;
  * @param restitution speed apart over speed together [1], from 0 to 1
  */
 public record Scene(String name, Range closing, Range mass, Obstacle obstacle, Range restitution) {
+  /** The mass of what cannot move, so large that it does not count [kg]. */
+  private static final double IMMOVABLE = 1e30;
+
   /** What vehicles keep of their speed in crashes at road speed: common practice, no source. */
   private static final Range USUAL_RESTITUTION = new Range(Kind.RATIO, 0, 0.2);
 
@@ -267,11 +270,11 @@ public record Scene(String name, Range closing, Range mass, Obstacle obstacle, R
   Range other() {
     return obstacle instanceof Obstacle.OtherVehicle vehicle
         ? vehicle.mass()
-        : Range.exactly(Kind.MASS, Double.MAX_VALUE);
+        : Range.exactly(Kind.MASS, IMMOVABLE);
   }
 
   static double reduced(double own, double other) {
-    return other == Double.MAX_VALUE ? own : SceneFormulas.REDUCED_MASS.with(own, other).result();
+    return other == IMMOVABLE ? own : SceneFormulas.REDUCED_MASS.with(own, other).result();
   }
 
   /** What is computed of own mass, other mass, closing speed and restitution. */

@@ -48,6 +48,11 @@ public record SeenDamage(String name, List<Measured> measured) {
     /** Refuses a measurement without a tolerance. */
     public Measured {
       features = List.copyOf(features);
+      if (features.size() != how.places()) {
+        throw new ModelException(
+            "%s is measured between %d places, not %d"
+                .formatted(what, how.places(), features.size()));
+      }
       Guard.finite(what, value);
       Guard.positive("tolerance of " + what, tolerance, Scale.MM);
     }

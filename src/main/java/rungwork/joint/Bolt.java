@@ -69,7 +69,14 @@ public record Bolt(Size size, Strength strength) {
    * @param medium medium series [m]
    * @param coarse coarse series [m]
    */
-  public record Holes(double fine, double medium, double coarse) {}
+  public record Holes(double fine, double medium, double coarse) {
+    /** Refuses holes of no size. */
+    public Holes {
+      Guard.positive("fine hole", fine, Scale.MM);
+      Guard.positive("medium hole", medium, Scale.MM);
+      Guard.positive("coarse hole", coarse, Scale.MM);
+    }
+  }
 
   /**
    * A property class or grade. Minimum values are those of ISO 898-1 or SAE J429; nominal values
@@ -88,7 +95,14 @@ public record Bolt(Size size, Strength strength) {
       double nominalUltimate,
       double nominalYield,
       ShearRule shear,
-      String source) {}
+      String source) {
+    /** Refuses a strength of nothing. */
+    public Strength {
+      name = Guard.name("property class", name);
+      Guard.positive("nominal tensile strength of " + name, nominalUltimate, Scale.MPA);
+      Guard.positive("nominal yield strength of " + name, nominalYield, Scale.MPA);
+    }
+  }
 
   /**
    * Guaranteed strengths.
@@ -97,7 +111,14 @@ public record Bolt(Size size, Strength strength) {
    * @param yield yield strength or 0.2 % proof strength [Pa]
    * @param proof stress under proof load [Pa]
    */
-  public record Minimum(double ultimate, double yield, double proof) {}
+  public record Minimum(double ultimate, double yield, double proof) {
+    /** Refuses a strength of nothing. */
+    public Minimum {
+      Guard.positive("tensile strength of a bolt", ultimate, Scale.MPA);
+      Guard.positive("yield strength of a bolt", yield, Scale.MPA);
+      Guard.positive("proof stress of a bolt", proof, Scale.MPA);
+    }
+  }
 
   /**
    * Shear with the thread in the plane.
@@ -105,7 +126,12 @@ public record Bolt(Size size, Strength strength) {
    * @param threaded αv [1]
    * @param covered whether EN 1993-1-8 covers this class at all
    */
-  public record ShearRule(double threaded, boolean covered) {}
+  public record ShearRule(double threaded, boolean covered) {
+    /** Refuses a factor that is not finite. */
+    public ShearRule {
+      Guard.finite("shear factor of a threaded plane", threaded);
+    }
+  }
 
   /** Where the thread ends. */
   public enum Threads {

@@ -260,7 +260,8 @@ public record WeldGroup(String name, List<Run> runs, Seam seam, Parent parent) i
    * @return the stress range in the thinner part [Pa]
    */
   public double toeRange(FaceLoad from, FaceLoad to) {
-    return largestForce(to.since(from)) / parent.thinner();
+    return Guard.solved(
+        "stress range beside a weld", largestForce(to.since(from)) / parent.thinner());
   }
 
   /**
@@ -271,7 +272,7 @@ public record WeldGroup(String name, List<Run> runs, Seam seam, Parent parent) i
    * @return the stress range on the throat [Pa]
    */
   public double rootRange(FaceLoad from, FaceLoad to) {
-    return largestForce(to.since(from)) / seam.throat();
+    return Guard.solved("stress range in a weld", largestForce(to.since(from)) / seam.throat());
   }
 
   /**

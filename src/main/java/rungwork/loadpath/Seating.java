@@ -96,7 +96,7 @@ public record Seating(String name, Belt lap, Optional<Belt> shoulder, Chair chai
      * @return the tension [N]
      */
     public double tension(double forward) {
-      return forward / back(from, to);
+      return Guard.solved("tension of a belt", forward / back(from, to));
     }
 
     Stream<End> ends() {

@@ -40,7 +40,8 @@ public record RatedMaterial(String name, Elasticity elasticity, Strength strengt
       Guard.positive("yield strength", yield, Scale.MPA);
       Guard.positive("welded-zone yield strength", weldedYield, Scale.MPA);
       Guard.notNegative("elongation", elongation, Scale.NUMBER);
-      if (!(ultimate >= yield)) {
+      Guard.finite("ultimate strength", ultimate);
+      if (ultimate < yield) {
         throw new ModelException(
             "ultimate strength "
                 + Scale.MPA.show(ultimate)

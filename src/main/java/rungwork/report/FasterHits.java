@@ -27,6 +27,17 @@ public record FasterHits(List<RigidOrCrush> choices) implements Shown {
     if (choices.size() < 2) {
       throw new ModelException("give at least two speeds; one makes no line");
     }
+    List<String> designs = designs(choices.get(0));
+    for (RigidOrCrush choice : choices) {
+      if (!designs(choice).equals(designs)) {
+        throw new ModelException(
+            "the speeds compare different designs: %s and %s".formatted(designs, designs(choice)));
+      }
+    }
+  }
+
+  private static List<String> designs(RigidOrCrush choice) {
+    return choice.outcomes().stream().map(outcome -> outcome.design().name()).toList();
   }
 
   /**

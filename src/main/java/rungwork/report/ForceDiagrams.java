@@ -3,6 +3,7 @@ package rungwork.report;
 import java.util.ArrayList;
 import java.util.List;
 import rungwork.check.Member;
+import rungwork.fault.ModelException;
 import rungwork.quantity.Units;
 import rungwork.report.Table.Column;
 import rungwork.report.Table.Row;
@@ -20,6 +21,9 @@ public record ForceDiagrams(String part, List<String> beams, Response response) 
   /** Copies the names. */
   public ForceDiagrams {
     beams = List.copyOf(beams);
+    if (beams.isEmpty()) {
+      throw new ModelException(part + " has no beams to draw; name one at least");
+    }
   }
 
   /**

@@ -6,6 +6,7 @@ import java.util.function.BiFunction;
 import rungwork.check.Caution;
 import rungwork.check.Check;
 import rungwork.check.CheckSheet;
+import rungwork.fault.ModelException;
 import rungwork.impact.Collapse;
 import rungwork.impact.Crash;
 import rungwork.impact.CrushTube;
@@ -56,6 +57,10 @@ public record Presentation<T>(Class<T> type, BiFunction<T, Units, Page> maker) {
    * @return its page
    */
   public Page page(Object value, Units units) {
+    if (!type.isInstance(value)) {
+      throw new ModelException(
+          "a %s is no %s".formatted(value.getClass().getSimpleName(), type.getSimpleName()));
+    }
     return maker.apply(type.cast(value), units);
   }
 

@@ -3,6 +3,7 @@ package rungwork.section;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
+import rungwork.fault.Guard;
 
 /**
  * A circular piece of an outline or of a wall's centre line.
@@ -13,6 +14,13 @@ import java.util.stream.DoubleStream;
  * @param angle the angle that it runs through, positive from y towards z [rad]
  */
 public record Arc(Spot centre, double radius, double from, double angle) implements Segment {
+  /** Refuses what is not finite. */
+  public Arc {
+    Guard.finite("radius of an arc", radius);
+    Guard.finite("beginning of an arc", from);
+    Guard.finite("angle of an arc", angle);
+  }
+
   private static final double QUARTER = Math.PI / 2;
 
   @Override

@@ -1,6 +1,7 @@
 package rungwork.section;
 
 import java.util.List;
+import rungwork.fault.Guard;
 
 /**
  * A straight piece of an outline or of a wall's centre line.
@@ -41,6 +42,7 @@ public record Line(Spot start, Spot end) implements Segment {
 
   @Override
   public Half above(double level) {
+    Guard.finite("level", level);
     double a = start.z() - level;
     double b = end.z() - level;
     double run = end.y() - start.y();

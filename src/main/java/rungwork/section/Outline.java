@@ -107,9 +107,9 @@ public record Outline(List<List<Segment>> loops) {
   public double furthest(ToDoubleFunction<Spot> coordinate) {
     return pieces()
         .flatMap(piece -> piece.reaches().stream())
-        .mapToDouble(coordinate)
+        .mapToDouble(spot -> Guard.finite("coordinate", coordinate.applyAsDouble(spot)))
         .max()
-        .orElseThrow();
+        .orElseThrow(() -> new ModelException("an outline without lines has no edge"));
   }
 
   /**
@@ -145,7 +145,8 @@ public record Outline(List<List<Segment>> loops) {
    * @return the integral [m²]
    */
   public double plasticWork(double stretch, double bendY, double bendZ) {
-    double bend = Math.hypot(bendY, bendZ);
+    Guard.finite("stretch", stretch);
+    double bend = Guard.finite("bend", Math.hypot(bendY, bendZ));
     Moments all = moments();
     if (bend * reach(Spot::size) <= NO_BEND * Math.abs(stretch)) {
       return Math.abs(stretch) * all.area();
@@ -275,6 +276,7 @@ public record Outline(List<List<Segment>> loops) {
      * @return moment about that axis over the yield strength, the neutral axis parallel to it [m³]
      */
     public double plastic(double angle) {
+      Guard.finite("angle", angle);
       return plastic(angle, 0);
     }
 
@@ -315,7 +317,7 @@ public record Outline(List<List<Segment>> loops) {
                 + section.name()
                 + " is no tube; the standard's curve is for rectangular and round tubes");
       }
-      double n = Math.abs(share);
+      double n = Math.abs(Guard.finite("share of the axial force", share));
       if (section.walls().stream().anyMatch(wall -> wall.edge() == Wall.Edge.ROUND)) {
         return 1 - Math.pow(n, 1.7);
       }

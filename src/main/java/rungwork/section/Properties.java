@@ -1,5 +1,7 @@
 package rungwork.section;
 
+import rungwork.fault.Guard;
+
 /**
  * Properties of a cross-section about its centroid, in the section's axes: y to the left, z up.
  *
@@ -39,6 +41,24 @@ public record Properties(
     double shearZ,
     double shearCentreY,
     double shearCentreZ) {
+  /** Refuses what is not finite. */
+  public Properties {
+    Guard.solved("area of a section", area);
+    Guard.solved("second moment about y of a section", iy);
+    Guard.solved("second moment about z of a section", iz);
+    Guard.solved("product moment of a section", iyz);
+    Guard.solved("torsion constant of a section", it);
+    Guard.solved("warping constant of a section", iw);
+    Guard.solved("warping product of a section", iwAcross);
+    Guard.solved("stiffening of a section", stiffening);
+    Guard.solved("elastic modulus about y of a section", wely);
+    Guard.solved("elastic modulus about z of a section", welz);
+    Guard.solved("plastic modulus about y of a section", wply);
+    Guard.solved("plastic modulus about z of a section", wplz);
+    Guard.solved("shear area along y of a section", shearY);
+    Guard.solved("shear area along z of a section", shearZ);
+    Guard.solved("shear centre of a section", shearCentreY + shearCentreZ);
+  }
 
   /** The properties of an outline about its centroid, and of its walls. */
   static Properties of(Outline centred, ShearTorsion rest) {
@@ -101,6 +121,7 @@ public record Properties(
    * @return σ, tension positive [Pa]
    */
   public double normalStress(double n, double my, double mz, Spot at) {
+    Guard.finite("internal forces", n + my + mz);
     double upwards = (my * iz + mz * iyz) * at.z();
     double leftwards = (mz * iy + my * iyz) * at.y();
     return n / area + (upwards - leftwards) / (iy * iz - iyz * iyz);

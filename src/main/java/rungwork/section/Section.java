@@ -404,6 +404,7 @@ public record Section(
       List<Hole> holes) {
     /** Copies its holes. */
     public Net {
+      Guard.solved("net section", area + iy + iz + iyz);
       holes = List.copyOf(holes);
     }
 
@@ -418,8 +419,8 @@ public record Section(
      * @return both moments, about y and about z [N·m]
      */
     public double[] moments(double n, double my, double mz) {
-      double aboutY = my - n * centroid.z();
-      double aboutZ = mz + n * centroid.y();
+      double aboutY = Guard.finite("moment about y", my - n * centroid.z());
+      double aboutZ = Guard.finite("moment about z", mz + n * centroid.y());
       double tilt = 1 - iyz * iyz / (iy * iz);
       return new double[] {
         (aboutY + aboutZ * iyz / iz) / tilt, (aboutZ + aboutY * iyz / iy) / tilt
@@ -475,6 +476,12 @@ public record Section(
    * @param fromMiddle of the wall's flat part, from its first towards its second end [m]
    */
   public record Hole(Wall wall, double diameter, double fromMiddle) {
+    /** Refuses what is not finite. */
+    public Hole {
+      Guard.positive("diameter of a hole", diameter, Scale.MM);
+      Guard.finite("place of a hole", fromMiddle);
+    }
+
     Hole turned(Turn turn) {
       return new Hole(wall.turned(turn), diameter, fromMiddle);
     }

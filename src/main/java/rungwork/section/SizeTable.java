@@ -75,6 +75,15 @@ public record SizeTable(String name, List<Size> sizes) {
    * @param computed the section's own value [SI]
    */
   public record Printed(String letter, Scale scale, String digits, double computed) {
+    /** Refuses digits that are no number. */
+    public Printed {
+      Guard.finite(letter, computed);
+      if (!digits.matches("[0-9]+([.][0-9]+)?(e-?[0-9]{1,3})?")) {
+        throw new ModelException(
+            "the printed value \"%s\" of %s is no number".formatted(digits, letter));
+      }
+    }
+
     /**
      * How far the computed value stands from the printed one.
      *

@@ -1,5 +1,7 @@
 package rungwork.section;
 
+import rungwork.fault.Guard;
+
 /**
  * A place in a cross-section, or a vector in its plane.
  *
@@ -7,6 +9,12 @@ package rungwork.section;
  * @param z up [m]
  */
 public record Spot(double y, double z) {
+  /** Refuses what is not finite. */
+  public Spot {
+    Guard.finite("y", y);
+    Guard.finite("z", z);
+  }
+
   static final Spot ORIGIN = new Spot(0, 0);
 
   /** The spot at a distance from the origin [m] in a direction from y towards z [rad]. */

@@ -1,5 +1,7 @@
 package rungwork.section;
 
+import rungwork.fault.Guard;
+
 /**
  * A point of a cross-section where the stress is worth knowing.
  *
@@ -17,6 +19,15 @@ package rungwork.section;
  */
 public record StressPoint(
     String name, double y, double z, double perVy, double perVz, double perT, double sectorial) {
+  /** Refuses what is not finite. */
+  public StressPoint {
+    Guard.finite("y of " + name, y);
+    Guard.finite("z of " + name, z);
+    Guard.finite("perVy of " + name, perVy);
+    Guard.finite("perVz of " + name, perVz);
+    Guard.finite("perT of " + name, perT);
+    Guard.finite("sectorial of " + name, sectorial);
+  }
 
   /** The same point where only a share of the forces comes. */
   StressPoint times(double share) {

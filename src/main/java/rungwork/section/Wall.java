@@ -1,5 +1,7 @@
 package rungwork.section;
 
+import rungwork.fault.Guard;
+
 /**
  * A flat part of a section's wall between its bends or edges, for width-to-thickness ratios.
  *
@@ -11,6 +13,11 @@ package rungwork.section;
  * @param to its second end, on the centre line, from the centroid
  */
 public record Wall(String name, double width, double thickness, Edge edge, Spot from, Spot to) {
+  /** Refuses what is not finite. */
+  public Wall {
+    Guard.finite("width of " + name, width);
+    Guard.finite("thickness of " + name, thickness);
+  }
 
   /** A flat part along a centre line, named by the side on which it lies. */
   static Wall between(String part, double thickness, Edge edge, Line line) {
@@ -26,6 +33,8 @@ public record Wall(String name, double width, double thickness, Edge edge, Spot 
    * @return the part
    */
   public Wall part(double start, double end) {
+    Guard.finite("start of a part of " + name, start);
+    Guard.finite("end of a part of " + name, end);
     Line line = new Line(from, to);
     return new Wall(name, (end - start) * width, thickness, edge, line.at(start), line.at(end));
   }

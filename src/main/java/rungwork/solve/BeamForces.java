@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
+import rungwork.fault.Guard;
 
 /**
  * The internal forces along one beam: between the places where loads begin, end or act they are
@@ -178,5 +179,10 @@ public final class BeamForces {
    * @param fraction where, of the length [1]; just before a point load when that side counts
    * @param value the internal force there [N] or [N·m]
    */
-  public record Extreme(double fraction, double value) {}
+  public record Extreme(double fraction, double value) {
+    /** Refuses what is not finite. */
+    public Extreme {
+      Guard.solved("extreme force", fraction + value);
+    }
+  }
 }

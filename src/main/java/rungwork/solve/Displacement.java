@@ -1,5 +1,6 @@
 package rungwork.solve;
 
+import rungwork.fault.Guard;
 import rungwork.fault.Scale;
 import rungwork.frame.Freedom;
 
@@ -14,6 +15,11 @@ import rungwork.frame.Freedom;
  * @param rz turn about z, right-handed (positive: nose to the left) [rad]
  */
 public record Displacement(double ux, double uy, double uz, double rx, double ry, double rz) {
+  /** Refuses what is not finite. */
+  public Displacement {
+    Guard.solved("displacement", ux + uy + uz + rx + ry + rz);
+  }
+
   private static final Scale TURN = new Scale("mrad", 1e-3);
 
   /**

@@ -1,5 +1,7 @@
 package rungwork.solve;
 
+import rungwork.fault.Guard;
+
 /**
  * The six internal forces at a cut of a beam, in the beam's axes; signs as in {@link
  * rungwork.frame}. T is about the line of shear centres, the moments about the centroid.
@@ -12,6 +14,11 @@ package rungwork.solve;
  * @param mz moment about z (in plane) [N·m]
  */
 public record InternalForces(double n, double vy, double vz, double t, double my, double mz) {
+  /** Refuses what is not finite. */
+  public InternalForces {
+    Guard.solved("internal force", n + vy + vz + t + my + mz);
+  }
+
   /**
    * The sum of two states.
    *

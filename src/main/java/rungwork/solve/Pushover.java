@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
+import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
 import rungwork.fault.SolveException;
 import rungwork.frame.Beam;
@@ -67,7 +68,12 @@ public final class Pushover {
    * @param travel as {@link Stage#travel} [J]
    * @param energy as {@link Stage#energy} [J]
    */
-  public record Corner(double factor, double travel, double energy) {}
+  public record Corner(double factor, double travel, double energy) {
+    /** Refuses what is not finite. */
+    public Corner {
+      Guard.solved("state of a collapse", factor + travel + energy);
+    }
+  }
 
   /**
    * A state on the way.
@@ -86,7 +92,15 @@ public final class Pushover {
       double energy,
       List<Place> hinges,
       List<Place> opened,
-      List<Place> locked) {}
+      List<Place> locked) {
+    /** Refuses what is not finite; copies its lists. */
+    public Stage {
+      Guard.solved("state of a collapse", factor + travel + energy);
+      hinges = List.copyOf(hinges);
+      opened = List.copyOf(opened);
+      locked = List.copyOf(locked);
+    }
+  }
 
   private Pushover(Structure structure, Function<Beam, YieldSurface> strength) {
     this.structure = structure;
@@ -331,6 +345,7 @@ public final class Pushover {
    * @return the energy [J]
    */
   public double energy(double way) {
+    Guard.finite("travel", way);
     Corner before = corners.get(0);
     for (int next = 1; next < corners.size() && corners.get(next).travel() <= way; next++) {
       before = corners.get(next);
@@ -367,6 +382,13 @@ public final class Pushover {
     return displacement(motions, node);
   }
 
+  private static void refuseUnknown(String what, int number, int count) {
+    if (number < 0 || number >= count) {
+      throw new ModelException(
+          "there is no %s %d; they are numbered from 0 to %d".formatted(what, number, count - 1));
+    }
+  }
+
   /**
    * How far a node has moved at a state on the way.
    *
@@ -375,6 +397,7 @@ public final class Pushover {
    * @return its motion in vehicle axes since the growing load began
    */
   public Displacement displacement(int stage, String node) {
+    refuseUnknown("stage", stage, stages.size());
     return atCorner(cornerOf.get(stage), node);
   }
 
@@ -424,7 +447,12 @@ public final class Pushover {
    * @param turnZ against Mz [rad/J]
    * @param twist against T [rad/J]
    */
-  public record Yielding(double stretch, double turnY, double turnZ, double twist) {}
+  public record Yielding(double stretch, double turnY, double turnZ, double twist) {
+    /** Refuses what is not finite. */
+    public Yielding {
+      Guard.solved("plastic motion", stretch + turnY + turnZ + twist);
+    }
+  }
 
   /**
    * How a node moves on in the collapse.

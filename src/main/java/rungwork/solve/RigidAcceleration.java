@@ -2,6 +2,7 @@ package rungwork.solve;
 
 import java.util.ArrayList;
 import java.util.List;
+import rungwork.fault.Guard;
 import rungwork.fault.Scale;
 import rungwork.frame.Frame;
 import rungwork.frame.Load;
@@ -23,6 +24,11 @@ import rungwork.frame.Wrench;
  */
 public record RigidAcceleration(
     Point about, double ax, double ay, double az, double alphaX, double alphaY, double alphaZ) {
+  /** Refuses what is not finite. */
+  public RigidAcceleration {
+    Guard.solved("acceleration", ax + ay + az + alphaX + alphaY + alphaZ);
+  }
+
   /**
    * What the ground gives a vehicle that stands: 9.80665 m/s² up (ISO 80000-3). Its inertia loads
    * are the weights.

@@ -196,6 +196,13 @@ public final class Sweep {
       }
     }
 
+    private static void refuseUnknown(String what, int number, int count) {
+      if (number < 0 || number >= count) {
+        throw new ModelException(
+            "there is no %s %d; they are numbered from 0 to %d".formatted(what, number, count - 1));
+      }
+    }
+
     private void set(int beam, Member.Rigidity rigidity) {
       for (int which = 0; which < 4; which++) {
         rigidities[4 * beam + which] = rigidity.of(which);
@@ -210,6 +217,7 @@ public final class Sweep {
      * @throws ModelException when its shear centre lies elsewhere than the first stock's
      */
     public void stock(int beam, Stock stock) {
+      refuseUnknown("beam", beam, shearCentres.length);
       double centre = stock.section().properties().shearCentreY();
       if (Math.abs(centre - shearCentres[beam]) > SAME_PLACE) {
         throw new ModelException(
@@ -291,6 +299,8 @@ public final class Sweep {
      * @param into 12 numbers, replaced [N], [N·m]
      */
     public void endForces(int beam, int loadCase, double[] into) {
+      refuseUnknown("beam", beam, shearCentres.length);
+      refuseUnknown("load case", loadCase, loads.sizes.length);
       int width = loads.width;
       double[] byLoads = loads.ends[beam];
       for (int i = 0; i < Member.MOTIONS; i++) {

@@ -2,7 +2,9 @@ package rungwork.solve;
 
 import java.util.ArrayList;
 import java.util.List;
+import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
+import rungwork.fault.Scale;
 import rungwork.section.Section;
 
 /**
@@ -45,6 +47,12 @@ public record YieldSurface(List<Face> faces) {
    * @param reach D: how far the origin lies inside it, above 0 [1]
    */
   public record Face(double n, double y, double z, double t, double reach) {
+    /** Refuses what is not finite, and no reach. */
+    public Face {
+      Guard.solved("face of a yield surface", n + y + z + t);
+      Guard.positive("reach of a yield surface", reach, Scale.NUMBER);
+    }
+
     /** How near some forces are to it: 1 is on it [1]. */
     double use(double force, double momentY, double momentZ, double torque) {
       return (n * force + y * momentY + z * momentZ + t * torque) / reach;

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import rungwork.check.Check;
 import rungwork.check.CheckSheet;
+import rungwork.fault.Guard;
 import rungwork.fault.Scale;
 import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
@@ -76,6 +77,12 @@ public sealed interface Outcome {
       CheckSheet frame,
       CheckSheet part)
       implements Outcome {
+    /** Refuses what is not finite. */
+    public Assessed {
+      Guard.solved("mass of " + candidate.name(), mass);
+      Guard.solved("torsional stiffness of " + candidate.name(), torsionalStiffness);
+    }
+
     /**
      * The check of the whole ladder that is nearest to or farthest over its limit.
      *

@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import org.apache.commons.math3.distribution.BetaDistribution;
 import org.apache.commons.math3.stat.StatUtils;
 import org.apache.commons.math3.stat.descriptive.rank.Percentile;
+import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
 import rungwork.quantity.Kind;
@@ -106,6 +107,12 @@ public final class Scatter {
    * @param high upper bound [1]
    */
   public record Share(int met, int of, double low, double high) {
+    /** Refuses a share outside nothing to all. */
+    public Share {
+      Guard.finite("low end of a share", low);
+      Guard.finite("high end of a share", high);
+    }
+
     private static final double CONFIDENCE = 0.95;
 
     static Share of(int met, int of) {

@@ -388,6 +388,9 @@ public final class Search {
    * @return its mass [kg], if there is one
    */
   public Optional<Double> mass(int place) {
+    if (place < 0) {
+      throw new ModelException("there is no place " + place + "; 0 is the lightest");
+    }
     return found.stream().skip(place).findFirst().map(one -> one.assessment().mass());
   }
 

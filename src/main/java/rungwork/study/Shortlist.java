@@ -39,6 +39,11 @@ public record Shortlist(List<Section> sections, List<Condition> conditions, int 
    * @param limit the limit [SI]
    */
   public record Condition(String words, Kind kind, double limit) {
+    /** Refuses a limit that is not finite. */
+    public Condition {
+      Guard.finite(words, limit);
+    }
+
     /**
      * The condition in the reader's units.
      *

@@ -60,6 +60,7 @@ public sealed interface Spread {
 
     @Override
     public double quantile(double part) {
+      refusePart(part);
       return low + part * (high - low);
     }
 
@@ -147,7 +148,17 @@ public sealed interface Spread {
     }
   }
 
+  /** A part strictly between nothing and all; the ends of an open curve lie nowhere. */
+  private static void refusePart(double part) {
+    if (!(part > 0 && part < 1)) {
+      throw new ModelException(
+          "the part %s of a spread does not lie between 0 and 1"
+              .formatted(Scale.NUMBER.show(part)));
+    }
+  }
+
   private static double quantileOf(AbstractRealDistribution distribution, double part) {
+    refusePart(part);
     return distribution.inverseCumulativeProbability(part);
   }
 

@@ -75,7 +75,7 @@ public record Joints(String words, Map<String, Ends> released) {
     Ends ends = Ends.of(torsionFree, Set.of(Release.TORSION), Set.of());
     return new Joints(
         "torsion of all crossmembers released at the " + torsionFree.word(),
-        crossmembers.stream().collect(Collectors.toMap(name -> name, name -> ends)));
+        crossmembers.stream().distinct().collect(Collectors.toMap(name -> name, name -> ends)));
   }
 
   /**

@@ -124,6 +124,7 @@ public record Rail(double x, double y, List<Reach> reaches) {
    * @return y [m]
    */
   public double yAt(double station) {
+    Guard.finite("station", station);
     double frontX = x;
     double frontY = y;
     for (Reach reach : reaches) {

@@ -1,5 +1,6 @@
 package rungwork.vehicle;
 
+import rungwork.fault.Guard;
 import rungwork.fault.Scale;
 import rungwork.solve.RigidAcceleration;
 
@@ -12,6 +13,11 @@ import rungwork.solve.RigidAcceleration;
  * @param magnitude of the whole acceleration there [m/s²]; of an impact without the 1 g of standing
  */
 public record SeatDeceleration(String seat, double rearwards, double magnitude) {
+  /** Refuses what is not finite. */
+  public SeatDeceleration {
+    Guard.solved("deceleration of " + seat, rearwards + magnitude);
+  }
+
   /** Less than this is rounding of a steady motion [m/s²]. */
   private static final double NOTHING = 1e-9;
 

@@ -238,7 +238,7 @@ class FrameTest {
         "place of the load on beam rail -20.00 mm is below zero",
         () -> new Load.OnBeam("rail", -0.02, Wrench.ZERO));
     assertRefused(
-        "load on beam rail is infinite; give a finite number",
+        "moment my is infinite; give a finite number",
         () -> new Load.OnBeam("rail", 0.2, Wrench.moment(0, Double.POSITIVE_INFINITY, 0)));
     assertRefused(
         "the load along beam rail runs from 300.0 mm to 200.0 mm; let it end beyond its first end",
@@ -298,9 +298,9 @@ class FrameTest {
 
   @Test
   void loads_and_masses_that_mean_nothing_are_refused() {
-    Wrench endless = Wrench.force(Double.POSITIVE_INFINITY, 0, 0);
     assertRefused(
-        "load at node A is infinite; give a finite number", () -> new Load.AtNode("A", endless));
+        "force fx is infinite; give a finite number",
+        () -> Wrench.force(Double.POSITIVE_INFINITY, 0, 0));
     assertRefused(
         "load along beam rail is not a number; give a finite number",
         () -> new Load.AlongBeam("rail", 0, Double.NaN, 0));

@@ -142,43 +142,11 @@ class MembersTest {
   }
 
   /** Two lower links, one upper link, a rod across, two springs: 1200 mm of track. */
-  private static BeamAxle axle() {
-    Hub left = Hub.brakedInWheel(Corners.at(-2000, 600, 300), Corners.at(-2000, 600, 0));
-    Hub right = Hub.brakedInWheel(Corners.at(-2000, -600, 300), Corners.at(-2000, -600, 0));
-    return new BeamAxle(
-        "rear axle",
-        left,
-        right,
-        List.of(
-            Bar.toUpright(
-                "left link",
-                Corners.mount("left link mount", -1500, 400, 200),
-                Corners.at(-2000, 400, 200)),
-            Bar.toUpright(
-                "right link",
-                Corners.mount("right link mount", -1500, -400, 200),
-                Corners.at(-2000, -400, 200)),
-            Bar.toUpright(
-                "upper link",
-                Corners.mount("upper link mount", -1600, 0, 400),
-                Corners.at(-2000, 0, 400)),
-            Bar.toUpright(
-                "rod across", Corners.mount("rod", -2000, 500, 300), Corners.at(-2000, -500, 300)),
-            Bar.toUpright(
-                "left spring",
-                Corners.mount("left spring mount", -2000, 450, 700),
-                Corners.at(-2000, 450, 300)),
-            Bar.toUpright(
-                "right spring",
-                Corners.mount("right spring mount", -2000, -450, 700),
-                Corners.at(-2000, -450, 300))));
-  }
-
   @Test
   void an_axle_braked_at_both_wheels_pushes_its_upper_link_and_pulls_the_lower_ones() {
     // Moments about the lower links' height: 2000 N at 200 mm below, the upper link 200 mm above.
     CornerForces forces =
-        axle().under("braking", Wrench.force(-1000, 0, 0), Wrench.force(-1000, 0, 0));
+        Axles.rear().under("braking", Wrench.force(-1000, 0, 0), Wrench.force(-1000, 0, 0));
     assertEquals(-2000, forces.along("upper link"), NEWTON);
     assertEquals(2000, forces.along("left link"), NEWTON);
     assertEquals(2000, forces.along("right link"), NEWTON);
@@ -186,26 +154,26 @@ class MembersTest {
 
   @Test
   void a_bump_under_one_wheel_of_an_axle_rolls_it_against_both_springs() {
-    CornerForces forces = axle().under("bump", Wrench.force(0, 0, 3000), Wrench.ZERO);
+    CornerForces forces = Axles.rear().under("bump", Wrench.force(0, 0, 3000), Wrench.ZERO);
     assertEquals(-3000 * (0.5 + 0.6 / 0.9), forces.along("left spring"), NEWTON);
     assertEquals(-3000 * (0.5 - 0.6 / 0.9), forces.along("right spring"), NEWTON);
   }
 
   @Test
   void an_axle_without_its_rod_across_is_refused_by_its_own_name() {
-    List<SuspensionMember> loose = new ArrayList<>(axle().members());
+    List<SuspensionMember> loose = new ArrayList<>(Axles.rear().members());
     loose.removeIf(member -> member.name().equals("rod across"));
     assertEquals(
         "nothing resists sideways movement of the axle of axle rear axle; add what holds it",
         assertThrows(
                 ModelException.class,
-                () -> new BeamAxle("rear axle", axle().left(), axle().right(), loose))
+                () -> new BeamAxle("rear axle", Axles.rear().left(), Axles.rear().right(), loose))
             .getMessage());
   }
 
   @Test
   void a_fourth_link_along_the_axle_is_more_than_statics_can_share() {
-    List<SuspensionMember> five = new ArrayList<>(axle().members());
+    List<SuspensionMember> five = new ArrayList<>(Axles.rear().members());
     five.add(
         Bar.toUpright(
             "second upper link",
@@ -216,7 +184,7 @@ class MembersTest {
             + " how they share; take members out",
         assertThrows(
                 ModelException.class,
-                () -> new BeamAxle("rear axle", axle().left(), axle().right(), five))
+                () -> new BeamAxle("rear axle", Axles.rear().left(), Axles.rear().right(), five))
             .getMessage());
   }
 

@@ -25,20 +25,20 @@ import rungwork.loadpath.Face.Direction;
 import rungwork.loadpath.MountChain;
 
 /** A mount on the outer face of a rail, for tests of how it is shown. */
-final class Mounts {
+public final class Mounts {
   private Mounts() {}
 
-  static MountChain single() {
+  public static MountChain single() {
     return chain(Parts.tab(), Run.bothSides(mm(40), mm(5)));
   }
 
-  static MountChain pair() {
+  public static MountChain pair() {
     Tab tab = Parts.tab();
     Tab pair = new Tab(tab.name(), tab.material(), tab.plate().paired(), tab.eye());
     return chain(pair, List.of(Run.around(mm(40), mm(32))));
   }
 
-  static ChainSheet sheet() {
+  public static ChainSheet sheet() {
     return single()
         .under(
             List.of(
@@ -47,7 +47,7 @@ final class Mounts {
             Factors.ROAD);
   }
 
-  static ChainSheet withHit() {
+  public static ChainSheet withHit() {
     return sheet()
         .and(
             single()
@@ -57,7 +57,7 @@ final class Mounts {
   }
 
   /** A boxed pair on a saddle over the rail. */
-  static ChainSheet wrapped() {
+  public static ChainSheet wrapped() {
     Tab tab = Parts.tab();
     Tab pair = new Tab(tab.name(), tab.material(), tab.plate().paired(), tab.eye());
     Pivot bolt = new Pivot("bolt", pair, Bolt.Threads.CLEAR, Pivot.Stack.of(mm(1), mm(20)));
@@ -76,7 +76,7 @@ final class Mounts {
   }
 
   /** A thin seam on a thin wall, the plate off its centre line: much of it outside every rule. */
-  static ChainSheet thin() {
+  public static ChainSheet thin() {
     Tab tab = Parts.tab();
     WeldGroup weld =
         new WeldGroup(
