@@ -212,7 +212,7 @@ public record CrushCurve(String name, List<Point> points, double unloading) {
    * @return [J]
    */
   public double energy(double crush) {
-    Guard.solved("crush", crush);
+    Guard.finite("crush", crush);
     double sum = 0;
     Point from = points.get(0);
     for (Point to : points.subList(1, points.size())) {

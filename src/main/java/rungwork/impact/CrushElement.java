@@ -180,6 +180,12 @@ public sealed interface CrushElement permits CrushTube, CrushElement.Measured {
    * @param mass [kg]
    */
   record Tested(String name, double width, double mass) {
+    /** Refuses what is no number. */
+    public Tested {
+      Guard.positive("width of " + name, width, Scale.MM);
+      Guard.notNegative("mass of " + name, mass, Scale.KG);
+    }
+
     /**
      * Gives the curves.
      *

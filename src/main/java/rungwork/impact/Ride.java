@@ -28,6 +28,10 @@ public record Ride(Occupant occupant, List<Pulse> pulses, List<Run> runs) {
 
   /** Copies the lists. */
   public Ride {
+    if (pulses.isEmpty() || runs.isEmpty()) {
+      throw new ModelException(
+          "nothing happened to " + occupant.name() + ": a ride needs a pulse and a run at least");
+    }
     pulses = List.copyOf(pulses);
     runs = List.copyOf(runs);
   }

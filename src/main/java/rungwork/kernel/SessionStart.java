@@ -2,6 +2,7 @@ package rungwork.kernel;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import jdk.jshell.JShell;
 import jdk.jshell.Snippet;
 import jdk.jshell.SnippetEvent;
@@ -14,6 +15,12 @@ import jdk.jshell.spi.ExecutionEnv;
  * statement has gone the whole way before the first cell comes.
  */
 final class SessionStart {
+  /**
+   * Stands first among the imports. The shell knows them all by their first one, and a cell that
+   * repeats that one would take the others away; nobody repeats this.
+   */
+  private static final String FIRST = "import java.lang.Object;";
+
   /** Leaves no name behind and does nothing. */
   private static final String WARMING = "Thread.onSpinWait();";
 
@@ -31,7 +38,7 @@ final class SessionStart {
     KeptControl control = new KeptControl(new CellLoader(library));
     JShell shell = JShell.builder().executionEngine(new Engine(control), Map.of()).build();
     shell.addToClasspath(ClassPath.joined(ClassPath.of(library)));
-    bring(shell, setup.imports());
+    bring(shell, Stream.concat(Stream.of(FIRST), setup.imports().stream()).toList());
     bring(shell, List.of(WARMING));
     CodeHelp help =
         new CodeHelp(shell.sourceCodeAnalysis(), new SourceDocs(new SourceIndex(library)));

@@ -45,7 +45,12 @@ public record Brace(String name, Mount near, Mount far, Stock tube) {
    * @param onNear what the near mount keeps
    * @param onFar what the far mount gets
    */
-  public record Shared(double inBrace, MountForce onNear, MountForce onFar) {}
+  public record Shared(double inBrace, MountForce onNear, MountForce onFar) {
+    /** Refuses a force that is no number. */
+    public Shared {
+      Guard.solved("force in the brace", inBrace);
+    }
+  }
 
   /**
    * The tube's stiffness along itself, E·A/L.

@@ -2,6 +2,7 @@ package rungwork.record;
 
 import java.util.List;
 import rungwork.check.Step;
+import rungwork.fault.Guard;
 import rungwork.fault.Scale;
 import rungwork.record.Reading.Limit;
 import rungwork.record.Reading.Standing;
@@ -20,6 +21,8 @@ public record Distortion(
     Form form, String where, List<Step> steps, double value, double eitherWay, List<Limit> limits) {
   /** Copies its lists. */
   public Distortion {
+    Guard.finite("size of the " + form.words(), value);
+    Guard.notNegative("accuracy of the " + form.words(), eitherWay, Scale.MM);
     steps = List.copyOf(steps);
     limits = List.copyOf(limits);
   }

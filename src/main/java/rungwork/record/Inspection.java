@@ -369,7 +369,12 @@ public final class Inspection {
       double left,
       double up,
       boolean inPlan,
-      boolean inHeight) {}
+      boolean inHeight) {
+    /** Refuses a motion that is no number. */
+    public Moved {
+      Guard.solved("motion of " + station, ahead + left + up);
+    }
+  }
 
   /**
    * What was found, in one line.

@@ -452,7 +452,9 @@ public record Section(
 
     private double modulus(double my, double mz) {
       double[] moments = moments(0, my, mz);
-      return 1 / outline.furthest(spot -> Math.abs(stress(moments, spot.minus(centroid))));
+      return Guard.solved(
+          "elastic modulus of the net section",
+          1 / outline.furthest(spot -> Math.abs(stress(moments, spot.minus(centroid)))));
     }
 
     Net turned(Turn turn) {

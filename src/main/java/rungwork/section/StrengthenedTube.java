@@ -127,7 +127,15 @@ record StrengthenedTube(RectangularTube tube) {
       }
     }
     int plate = strips.size() - 3;
-    Strip under = strips.stream().filter(strip -> covers(face, strip)).findFirst().orElseThrow();
+    Strip under =
+        strips.stream()
+            .filter(strip -> covers(face, strip))
+            .findFirst()
+            .orElseThrow(
+                () ->
+                    new ModelException(
+                        "a plate %s wide is too narrow for its tube's wall to be followed under it"
+                            .formatted(Scale.MM.show(face.length()))));
     for (int i = 0; i < plate; i++) {
       Strip strip = strips.get(i);
       if (strip.equals(under)) {

@@ -409,6 +409,7 @@ public final class Pushover {
    * @return its motion in vehicle axes since the growing load began
    */
   public Displacement atCorner(int corner, String node) {
+    refuseUnknown("corner", corner, shapes.size());
     double[] since = shapes.get(corner).clone();
     for (int i = 0; i < since.length; i++) {
       since[i] -= shapes.get(0)[i];

@@ -242,10 +242,12 @@ public final class Sweep {
      * @throws SolveException when a load case does not balance itself
      */
     public void combine(double[][] factors) {
-      if (factors.length != cases || factors[0].length != basics.size()) {
+      int from = Arrays.stream(factors).mapToInt(row -> row.length).max().orElse(0);
+      boolean ragged = Arrays.stream(factors).anyMatch(row -> row.length != from);
+      if (factors.length != cases || from != basics.size() || ragged) {
         throw new ModelException(
             "%d load cases are put together from %d basic ones; factors for %d from %d were given"
-                .formatted(cases, basics.size(), factors.length, factors[0].length));
+                .formatted(cases, basics.size(), factors.length, from));
       }
       loads.clear();
       double[] ofOne = new double[loads.width];
@@ -301,6 +303,11 @@ public final class Sweep {
     public void endForces(int beam, int loadCase, double[] into) {
       refuseUnknown("beam", beam, shearCentres.length);
       refuseUnknown("load case", loadCase, loads.sizes.length);
+      if (into.length < Member.MOTIONS) {
+        throw new ModelException(
+            "the end forces of a beam are %d numbers; there is room for %d"
+                .formatted(Member.MOTIONS, into.length));
+      }
       int width = loads.width;
       double[] byLoads = loads.ends[beam];
       for (int i = 0; i < Member.MOTIONS; i++) {
@@ -365,6 +372,11 @@ public final class Sweep {
         throw new ModelException(
             "the work of a load case is known of %d load cases at most; there are %d"
                 .formatted(SweepLoads.CASES, cases));
+      }
+      if (loadCase < 0 || loadCase >= cases) {
+        throw new ModelException(
+            "there is no load case %d; they are counted from 0 to %d"
+                .formatted(loadCase, cases - 1));
       }
       double work = 0;
       for (SweepSolve part : parts) {

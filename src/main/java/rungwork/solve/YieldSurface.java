@@ -78,7 +78,7 @@ public record YieldSurface(List<Face> faces) {
           "section %s is known by its properties alone; its plastic strength follows from an outline"
               .formatted(section.name()));
     }
-    if (!(yield > 0)) {
+    if (!(Guard.finite("yield strength", yield) > 0)) {
       throw new ModelException(
           "a yield strength of %.0f Pa carries nothing; it must be above 0".formatted(yield));
     }

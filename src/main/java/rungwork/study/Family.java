@@ -13,6 +13,9 @@ import tech.tablesaw.api.Table;
 
 /** How measures change along one input, as one curve or a family of them. Immutable. */
 public final class Family {
+  /** Steps of a curve beyond which nobody sees a difference [1]. */
+  private static final int MOST_STEPS = 10_000;
+
   private final String name;
   private final Input across;
   private final double[] steps;
@@ -36,6 +39,11 @@ public final class Family {
     if (steps < 2) {
       throw new ModelException(
           "a curve along %s needs 2 steps at least, not %d".formatted(across.name(), steps));
+    }
+    if (steps > MOST_STEPS) {
+      throw new ModelException(
+          "a curve along %s needs no more than %d steps, not %d"
+              .formatted(across.name(), MOST_STEPS, steps));
     }
     double low = across.spread().low();
     double high = across.spread().high();

@@ -62,10 +62,18 @@ public final class Scatter {
       }
     }
 
-    /** Refuses no setting. */
+    /** Settings whose values and answers some hundred megabytes hold [1]. */
+    private static final int MOST = 5_000_000;
+
+    /** Refuses no setting, and more than the memory holds. */
     public Sampling {
       if (count < 1) {
         throw new ModelException("a scatter needs 1 setting at least, not " + count);
+      }
+      if (count > MOST) {
+        throw new ModelException(
+            "a scatter of %,d settings does not fit the memory; %,d are the most"
+                .formatted(count, MOST));
       }
     }
 

@@ -3,7 +3,6 @@ package rungwork.study;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
-import rungwork.fault.Guard;
 import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
 import tech.tablesaw.api.DoubleColumn;
@@ -34,12 +33,6 @@ public final class Sensitivity {
    * @param high the measure with the input at its high value [SI]; likewise
    */
   public record Swing(Input input, double low, double high) {
-    /** Refuses what is not finite. */
-    public Swing {
-      Guard.solved("low end of " + input.name(), low);
-      Guard.solved("high end of " + input.name(), high);
-    }
-
     /**
      * How far the measure moves between the two.
      *

@@ -159,11 +159,12 @@ public sealed interface Spread {
 
   private static double quantileOf(AbstractRealDistribution distribution, double part) {
     refusePart(part);
-    return distribution.inverseCumulativeProbability(part);
+    return Guard.solved("a spread's value", distribution.inverseCumulativeProbability(part));
   }
 
   private static void refuseOrder(double low, double high) {
-    if (!(low < high)) {
+    if (!(Guard.finite("lower end of a spread", low)
+        < Guard.finite("upper end of a spread", high))) {
       throw new ModelException(
           "a spread's lower end %s is not below its upper end %s"
               .formatted(Scale.NUMBER.show(low), Scale.NUMBER.show(high)));

@@ -44,7 +44,10 @@ public class EvaluatorTest {
     evaluator =
         new Evaluator(
             new EvaluatorSetup(
-                List.of("import java.util.*;"), displays, List.of(Plain.class), shown::add));
+                List.of("import java.util.*;", "import java.util.concurrent.TimeUnit;"),
+                displays,
+                List.of(Plain.class),
+                shown::add));
   }
 
   @AfterEach
@@ -103,6 +106,12 @@ public class EvaluatorTest {
     assertEquals(List.of(1, 2), shown.get(0));
     result("kept");
     assertSame(shown.get(0), shown.get(1));
+  }
+
+  @Test
+  void an_import_that_a_cell_repeats_takes_none_of_the_others_away() {
+    assertEquals("SECONDS", result("import java.util.*;\nTimeUnit.SECONDS"));
+    assertEquals("SECONDS", result("TimeUnit.SECONDS"));
   }
 
   @Test
