@@ -373,6 +373,9 @@ public final class Collapse {
       Optional<Boolean> tested) {
     /** Copies its branches. */
     public KickUpFall {
+      if (low.isEmpty() || high.isEmpty()) {
+        throw new ModelException("a branch of kick-up %s has no point".formatted(kickUp.name()));
+      }
       low = List.copyOf(low);
       high = List.copyOf(high);
     }

@@ -119,6 +119,9 @@ public final class Scatter {
     public Share {
       Guard.finite("low end of a share", low);
       Guard.finite("high end of a share", high);
+      if (met < 0 || met > of || of < 1) {
+        throw new ModelException("%d of %d settings is no share".formatted(met, of));
+      }
     }
 
     private static final double CONFIDENCE = 0.95;

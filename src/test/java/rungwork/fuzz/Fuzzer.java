@@ -35,6 +35,7 @@ final class Fuzzer implements AutoCloseable {
           "OrderOfFailure.Elastic(String, Range, Optional, double, double, List, List, Point,"
               + " List)",
           "Assessment.Screened(double, double, String, String, String, List)",
+          "Screening.Row(int, String, Screened)",
           "MemberChecks.Numbers.utilisation(double[][], int[], Asked)");
 
   private final Map<Entry, List<String>> wanted = new HashMap<>();
