@@ -12,6 +12,16 @@ record Label(String words, Spot at, Anchor anchor, String css) {
   /** Width of a letter in ems, generous: no font is measured. */
   private static final double EM = 0.6;
 
+  /** Letters beyond which a label is cut: a name without end would shrink its whole drawing. */
+  private static final int LONGEST = 160;
+
+  /** Cuts words that never end. */
+  Label {
+    if (words.length() > LONGEST) {
+      words = words.substring(0, words.offsetByCodePoints(LONGEST, -2)) + "…";
+    }
+  }
+
   /** Where on a label its place lies. */
   enum Anchor {
     START("start", 0),
