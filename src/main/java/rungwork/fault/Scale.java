@@ -51,7 +51,11 @@ public record Scale(String unit, double inSi) {
   public Scale {
     if (!(inSi > 0 && inSi < Double.POSITIVE_INFINITY)) {
       throw new ModelException(
-          "the size of a unit \"" + unit + "\" is " + inSi + "; give a finite number above zero");
+          "the size of a unit \""
+              + unit
+              + "\" is "
+              + NUMBER.show(inSi)
+              + "; give a finite number above zero");
     }
   }
 

@@ -1,5 +1,6 @@
 package rungwork.frame;
 
+import java.util.List;
 import rungwork.fault.Guard;
 
 /**
@@ -25,6 +26,16 @@ public record Wrench(double fx, double fy, double fz, double mx, double my, doub
 
   /** Nothing. */
   public static final Wrench ZERO = new Wrench(0, 0, 0, 0, 0, 0);
+
+  /** A force of 1 along each axis, then a moment of 1 about each. */
+  public static final List<Wrench> UNITS =
+      List.of(
+          force(1, 0, 0),
+          force(0, 1, 0),
+          force(0, 0, 1),
+          moment(1, 0, 0),
+          moment(0, 1, 0),
+          moment(0, 0, 1));
 
   /**
    * A force without a moment.

@@ -23,8 +23,9 @@ import rungwork.quantity.Units;
 public record Crash(
     CrashModel model, List<Body> bodies, List<Part> parts, List<Event> events, double residual) {
 
-  /** Copies its lists. */
+  /** Refuses a balance that is no number. */
   public Crash {
+    Guard.solved("what the crash's energy leaves over", residual);
     bodies = List.copyOf(bodies);
     parts = List.copyOf(parts);
     events = List.copyOf(events);

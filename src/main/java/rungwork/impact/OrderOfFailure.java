@@ -469,8 +469,9 @@ public final class OrderOfFailure {
       List<Point> forces,
       Point centre,
       List<String> notes) {
-    /** Copies its lists. */
+    /** Refuses turning that is no number. */
     public Elastic {
+      Guard.solved("turning of the vehicle", pitch + yaw);
       seats = List.copyOf(seats);
       forces = List.copyOf(forces);
       notes = List.copyOf(notes);

@@ -2,6 +2,7 @@ package rungwork.record;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import rungwork.fault.Guard;
 import rungwork.fault.Scale;
 import rungwork.material.Source;
 import rungwork.vehicle.Side;
@@ -18,6 +19,12 @@ import rungwork.vehicle.Side;
  */
 public record Reading(
     Kind kind, Side side, String from, String to, double truth, OptionalDouble measured) {
+  /** Refuses values that are no numbers. */
+  public Reading {
+    Guard.finite("true value from " + from + " to " + to, truth);
+    measured.ifPresent(value -> Guard.finite("reading from " + from + " to " + to, value));
+  }
+
   /** What a tape, a straight-edge or a string measures. */
   public enum Kind {
     /** Along one rail, from mark to mark. */

@@ -12,15 +12,6 @@ import rungwork.frame.Wrench;
  * the rule with which {@link Carriers} share its inertia among them, turned round (virtual work).
  */
 final class ItemMass {
-  private static final List<Wrench> UNITS =
-      List.of(
-          Wrench.force(1, 0, 0),
-          Wrench.force(0, 1, 0),
-          Wrench.force(0, 0, 1),
-          Wrench.moment(1, 0, 0),
-          Wrench.moment(0, 1, 0),
-          Wrench.moment(0, 0, 1));
-
   private final Mass mass;
   private final int[] places;
   private final double[][] motions = new double[6][];
@@ -34,7 +25,7 @@ final class ItemMass {
       places[i] = 6 * structure.node(mass.carriers().get(i / 6)) + i % 6;
     }
     for (int i = 0; i < 6; i++) {
-      motions[i] = flat(frame.plane(), carriers.share(UNITS.get(i), mass.at()));
+      motions[i] = flat(frame.plane(), carriers.share(Wrench.UNITS.get(i), mass.at()));
     }
   }
 

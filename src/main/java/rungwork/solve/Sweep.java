@@ -33,6 +33,10 @@ public final class Sweep {
 
   private final SweepPlan plan;
   private final List<SweepLoads.Basic> basics;
+
+  /** Load cases put together at a time: far more than a vehicle has [1]. */
+  private static final int MOST_CASES = 10_000;
+
   private final int cases;
 
   private Sweep(SweepPlan plan, List<SweepLoads.Basic> basics, int cases) {
@@ -80,6 +84,11 @@ public final class Sweep {
    * @throws ModelException as {@link #of}
    */
   public static Sweep combined(Frame frame, List<LoadCase> basics, int cases) {
+    if (cases < 1 || cases > MOST_CASES) {
+      throw new ModelException(
+          "a sweep of %d load cases is asked for; 1 to %d can be put together"
+              .formatted(cases, MOST_CASES));
+    }
     Solver.unsupported(frame);
     Frame free = frame.on(List.of());
     SweepPlan plan = plan(new Structure(free, new FreeMotion(free).holds()), basics);
@@ -350,6 +359,12 @@ public final class Sweep {
      * @return how many cuts there are
      */
     public int cuts(int beam, int loadCase, double[] fractions, double[] into) {
+      int room = LineCuts.CUT * (fractions.length + LineCuts.ZEROS);
+      if (into.length < room) {
+        throw new ModelException(
+            "the forces at the cuts of a beam may be %d numbers; there is room for %d"
+                .formatted(room, into.length));
+      }
       endForces(beam, loadCase, ends);
       double[] lines = loads.lines[beam];
       for (int i = 0; i < SweepLoads.LINE; i++) {

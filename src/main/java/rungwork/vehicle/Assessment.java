@@ -15,6 +15,7 @@ import rungwork.check.DesignFactor;
 import rungwork.check.Member;
 import rungwork.check.Member.Ends;
 import rungwork.check.MemberChecks;
+import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
 import rungwork.frame.Frame;
@@ -254,8 +255,10 @@ public final class Assessment {
       String part,
       String loadCase,
       List<String> notChecked) {
-    /** Copies its list. */
+    /** Refuses what is no number. */
     public Screened {
+      Guard.solved("frame mass", mass);
+      Guard.solved("utilisation of " + part, utilisation);
       notChecked = List.copyOf(notChecked);
     }
   }

@@ -22,14 +22,6 @@ import rungwork.solve.RigidAcceleration;
  */
 final class FollowingLoads {
   private static final Point ORIGIN = new Point(0, 0, 0);
-  private static final List<Wrench> WRENCHES =
-      List.of(
-          Wrench.force(1, 0, 0),
-          Wrench.force(0, 1, 0),
-          Wrench.force(0, 0, 1),
-          Wrench.moment(1, 0, 0),
-          Wrench.moment(0, 1, 0),
-          Wrench.moment(0, 0, 1));
   private static final List<RigidAcceleration> ACCELERATIONS =
       List.of(
           new RigidAcceleration(ORIGIN, 1, 0, 0, 0, 0, 0),
@@ -75,7 +67,7 @@ final class FollowingLoads {
     for (AppliedWrench push : Balance.of(event, whole, ladder).forces()) {
       Place place = new Place(push.at(), push.carriers());
       if (pushes.putIfAbsent(place, basics.size()) == null) {
-        WRENCHES.forEach(
+        Wrench.UNITS.forEach(
             one -> basics.add(basic(Balance.share(ladder, one, place.at, place.carriers))));
       }
     }

@@ -85,7 +85,9 @@ public final class Recipes {
   }
 
   public static Object criticalLoads() {
-    return Buckling.of(response()).lowest();
+    Event hit = Event.frontalImpact(g(5), Event.Hit.FULL_WIDTH);
+    Assessment pressed = Assessment.of(Curlew.vehicle(), Curlew.ladder(), List.of(hit));
+    return Buckling.of(pressed.response(hit, Joints.RIGID)).lowest();
   }
 
   public static Comparison comparison() {

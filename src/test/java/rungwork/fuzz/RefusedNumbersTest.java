@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static rungwork.quantity.Quantities.kg;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
@@ -18,11 +19,15 @@ import rungwork.frame.End;
 import rungwork.frame.Release;
 import rungwork.frame.Wrench;
 import rungwork.impact.CrashModel;
+import rungwork.impact.CrushElement;
 import rungwork.impact.Range;
 import rungwork.joint.Bolt;
 import rungwork.quantity.Kind;
+import rungwork.record.Distortion;
+import rungwork.record.Reading;
 import rungwork.section.Outline;
 import rungwork.section.Spot;
+import rungwork.study.Scatter;
 import rungwork.study.Spread;
 import rungwork.vehicle.Joints;
 import rungwork.vehicle.Side;
@@ -55,7 +60,7 @@ class RefusedNumbersTest {
   void digits_and_units_of_no_size_are_refused() {
     refused("0 digits cannot be shown; ask for 1 to 17", () -> Scale.MM.show(1, 0));
     refused(
-        "the size of a unit \"mm\" is 0.0; give a finite number above zero",
+        "the size of a unit \"mm\" is 0; give a finite number above zero",
         () -> new Scale("mm", 0));
   }
 
@@ -93,6 +98,34 @@ class RefusedNumbersTest {
         "no figures of a force to span; give one at least",
         () -> Range.spanning(Kind.FORCE, DoubleStream.empty()));
     refused("an outline without lines has no edge", () -> new Outline(List.of()).furthest(Spot::z));
+  }
+
+  @Test
+  void studies_larger_than_memory_and_shares_of_nothing_are_refused() {
+    refused(
+        "a scatter of 5,000,001 settings does not fit the memory; 5,000,000 are the most",
+        () -> Scatter.Sampling.random(5_000_001, 1));
+    refused("1 of 0 settings is no share", () -> new Scatter.Share(1, 0, 0, 1));
+    refused(
+        "a curve along deceleration needs no more than 10000 steps, not 10001",
+        () -> Recipes.study().family("deceleration", 10_001));
+    refused(
+        "lower end of a spread is -infinite; give a finite number",
+        () -> new Spread.Even(Double.NEGATIVE_INFINITY, 0));
+  }
+
+  @Test
+  void what_was_read_and_what_it_means_are_numbers() {
+    OptionalDouble read = OptionalDouble.of(Double.NaN);
+    refused(
+        "reading from front to rear is not a number; give a finite number",
+        () -> new Reading(Reading.Kind.LENGTH, Side.LEFT, "front", "rear", 1, read));
+    refused(
+        "size of the sag is not a number; give a finite number",
+        () -> new Distortion(Distortion.Form.SAG, "", List.of(), Double.NaN, 0, List.of()));
+    refused(
+        "mass of tube is not a number; give a finite number",
+        () -> new CrushElement.Tested("tube", 0.08, Double.NaN));
   }
 
   @Test

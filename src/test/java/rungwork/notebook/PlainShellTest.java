@@ -31,15 +31,19 @@ class PlainShellTest {
     External.Result result =
         External.run(
             Map.of(),
-            180,
+            300,
             JAVA.toString(),
             "-cp",
             json(),
             SHELL.toString(),
             System.getProperty("java.class.path"),
+            "notebooks/01-crossmember-sizes.ipynb",
             "notebooks/03-mount-tab-braking.ipynb",
+            "notebooks/04-where-it-gives-way.ipynb",
             "notebooks/07-after-the-gatepost.ipynb");
     assertEquals(0, result.status(), result.output());
+    assertTrue(result.output().contains("ran 01-crossmember-sizes.ipynb"), result.output());
+    assertTrue(result.output().contains("ran 04-where-it-gives-way.ipynb"), result.output());
     assertTrue(result.output().contains("ran 03-mount-tab-braking.ipynb"), result.output());
     assertTrue(result.output().contains("ran 07-after-the-gatepost.ipynb"), result.output());
   }

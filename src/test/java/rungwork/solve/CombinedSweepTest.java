@@ -163,6 +163,24 @@ class CombinedSweepTest {
         () -> Sweep.combined(FRAME, List.of(between), 1));
   }
 
+  @Test
+  void counts_and_rooms_that_do_not_fit_are_refused() {
+    refused(
+        "a sweep of 0 load cases is asked for; 1 to 10000 can be put together",
+        () -> Sweep.combined(FRAME, basics(), 0));
+    Sweep.Workspace workspace = Sweep.combined(FRAME, basics(), 1).workspace();
+    refused(
+        "1 load cases are put together from 12 basic ones; factors for 0 from 0 were given",
+        () -> workspace.combine(new double[0][]));
+    refused("there is no load case -1; they are counted from 0 to 0", () -> workspace.work(-1));
+    refused(
+        "the end forces of a beam are 12 numbers; there is room for 6",
+        () -> workspace.endForces(0, 0, new double[6]));
+    refused(
+        "the forces at the cuts of a beam may be 56 numbers; there is room for 7",
+        () -> workspace.cuts(0, 0, new double[1], new double[7]));
+  }
+
   private static void refused(String message, Executable bad) {
     assertEquals(message, assertThrows(ModelException.class, bad).getMessage());
   }
