@@ -5,7 +5,6 @@ import static rungwork.quantity.Quantities.si;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -35,22 +34,16 @@ import rungwork.vehicle.Vehicle;
  * answers with, so force times crush is just the work that the frame takes.
  */
 public final class Collapse {
-  /** Mild steel in a hinge of a frame that hits at road speed: common practice, no source [1/s]. */
-  private static final double USUAL_RATE = 1;
-
   /** Of the mechanism's force: where its curve has all but levelled off [1]. */
   private static final double NEARLY_ALL = 0.95;
-
-  /** Forces that differ by less than this part are one: rounding of the steps [1]. */
-  private static final double SAME = 1e-6;
 
   private final Vehicle vehicle;
   private final Ladder ladder;
   private final Event.Hit hit;
-  private final Assumed assumed;
+  private final CollapseAssumptions assumed;
   private final CollapseRuns runs;
 
-  private Collapse(Vehicle complete, Ladder ladder, Event.Hit hit, Assumed assumed) {
+  private Collapse(Vehicle complete, Ladder ladder, Event.Hit hit, CollapseAssumptions assumed) {
     vehicle = complete;
     this.ladder = ladder;
     this.hit = hit;
@@ -70,28 +63,7 @@ public final class Collapse {
    *     cannot carry its own masses standing
    */
   public static Collapse of(Vehicle vehicle, Ladder ladder, Event.Hit hit) {
-    return new Collapse(vehicle.on(ladder), ladder, hit, new Assumed(USUAL_RATE, 0));
-  }
-
-  /**
-   * What the user may state otherwise.
-   *
-   * @param strainRate in the hinges, for the high strength [1/s]; 0 leaves it out
-   * @param hardening stiffness of yielded metal over its elastic one [1]; 0 leaves it out
-   */
-  record Assumed(double strainRate, double hardening) {
-    /** Steels harden with less than a tenth of their elastic stiffness. */
-    private static final double MOST_HARDENING = 0.1;
-
-    Assumed {
-      Guard.notNegative("strain rate in the hinges", strainRate, new Scale("1/s", 1));
-      Guard.notNegative("hardening", hardening, Scale.NUMBER);
-      if (hardening > MOST_HARDENING) {
-        throw new ModelException(
-            "hardening of %s of the elastic stiffness is more than any steel has; give at most 0.1"
-                .formatted(Scale.NUMBER.show(hardening)));
-      }
-    }
+    return new Collapse(vehicle.on(ladder), ladder, hit, CollapseAssumptions.USUAL);
   }
 
   /**
@@ -101,7 +73,7 @@ public final class Collapse {
    * @return the collapse
    */
   public Collapse strainRate(double perSecond) {
-    return new Collapse(vehicle, ladder, hit, new Assumed(perSecond, assumed.hardening));
+    return new Collapse(vehicle, ladder, hit, assumed.strainRate(perSecond));
   }
 
   /**
@@ -111,7 +83,7 @@ public final class Collapse {
    * @return the collapse
    */
   public Collapse hardening(double ratio) {
-    return new Collapse(vehicle, ladder, hit, new Assumed(assumed.strainRate, ratio));
+    return new Collapse(vehicle, ladder, hit, assumed.hardening(ratio));
   }
 
   /**
@@ -245,14 +217,7 @@ public final class Collapse {
     }
 
     CrushCurve curve(double to) {
-      List<CrushCurve.Point> points = new ArrayList<>();
-      for (Reached corner : corners) {
-        if (corner.crush < to) {
-          points.add(new CrushCurve.Point(corner.crush, corner.force, label(corner)));
-        }
-      }
-      points.add(new CrushCurve.Point(to, force(to), ""));
-      return new CrushCurve("frame, " + of.words(), points, CrushCurve.steepest(points));
+      return course().curve("frame, " + of.words(), to, this::label);
     }
 
     private String label(Reached corner) {
@@ -261,7 +226,12 @@ public final class Collapse {
           : corner.equals(first().reached) ? "first hinge" : "";
     }
 
-    private double collapse() {
+    private ForceOverCrush course() {
+      return new ForceOverCrush(corners, pushed.hardening);
+    }
+
+    /** The force of the mechanism [N]. */
+    double collapse() {
       return last().reached.force;
     }
 
@@ -272,16 +242,7 @@ public final class Collapse {
      * @return [N]
      */
     public double force(double crush) {
-      Guard.notNegative("crush", crush, Scale.MM);
-      Reached from = corners.get(0);
-      for (Reached to : corners.subList(1, corners.size())) {
-        if (crush <= to.crush) {
-          double part = (crush - from.crush) / (to.crush - from.crush);
-          return from.force + part * (to.force - from.force);
-        }
-        from = to;
-      }
-      return from.force + pushed.hardening * (crush - from.crush);
+      return course().force(crush);
     }
 
     /**
@@ -295,15 +256,7 @@ public final class Collapse {
 
     /** The crush at which a force below the mechanism's is first reached [m]. */
     double crushAt(double force) {
-      Reached from = corners.get(0);
-      for (Reached to : corners.subList(1, corners.size())) {
-        if (to.force >= force) {
-          double part = (force - from.force) / (to.force - from.force);
-          return from.crush + part * (to.crush - from.crush);
-        }
-        from = to;
-      }
-      return from.crush;
+      return course().crushAt(force);
     }
 
     /**
@@ -396,7 +349,7 @@ public final class Collapse {
    * @return a falling branch for each kick-up, of one rail alone
    */
   public List<KickUpFall> kickUps() {
-    return new KickUps(ladder, assumed.strainRate).all();
+    return new KickUps(ladder, assumed.strainRate()).all();
   }
 
   /**
@@ -462,7 +415,7 @@ public final class Collapse {
    * @return its path
    */
   public Path rigid(CrushTube.Strength strength) {
-    return of(strength).findFirst().orElseThrow();
+    return runs.rigid(strength);
   }
 
   /**
@@ -472,20 +425,7 @@ public final class Collapse {
    * @return its path
    */
   public Path deciding(CrushTube.Strength strength) {
-    boolean low = strength == CrushTube.Strength.LOW;
-    double end = low ? strengthOf(strength).low() : strengthOf(strength).high();
-    return of(strength)
-        .filter(path -> Math.abs(path.collapse() - end) <= SAME * end)
-        .findFirst()
-        .orElseThrow();
-  }
-
-  private Range strengthOf(CrushTube.Strength strength) {
-    return Range.spanning(Kind.FORCE, of(strength).mapToDouble(path -> path.collapse()));
-  }
-
-  private Stream<Path> of(CrushTube.Strength strength) {
-    return runs.paths().stream().filter(path -> path.of().strength() == strength);
+    return runs.deciding(strength);
   }
 
   /**
@@ -494,7 +434,7 @@ public final class Collapse {
    * @return [m/s²]
    */
   public Range firstHinge() {
-    return over(Kind.ACCELERATION, path -> path.first().reached().deceleration());
+    return runs.range(Kind.ACCELERATION, path -> path.first().reached().deceleration());
   }
 
   /**
@@ -503,7 +443,7 @@ public final class Collapse {
    * @return [m/s²]
    */
   public Range deceleration() {
-    return over(Kind.ACCELERATION, path -> path.last().reached().deceleration());
+    return runs.range(Kind.ACCELERATION, path -> path.last().reached().deceleration());
   }
 
   /**
@@ -512,7 +452,7 @@ public final class Collapse {
    * @return [N]
    */
   public Range force() {
-    return over(Kind.FORCE, path -> path.collapse());
+    return runs.range(Kind.FORCE, path -> path.collapse());
   }
 
   /**
@@ -521,7 +461,7 @@ public final class Collapse {
    * @return where the force is 95 % of the mechanism's [m]
    */
   public Range crush() {
-    return over(Kind.LENGTH, Path::crush);
+    return runs.range(Kind.LENGTH, Path::crush);
   }
 
   /**
@@ -533,11 +473,7 @@ public final class Collapse {
    */
   public Range energy(Quantity<Length> crush) {
     double to = Guard.positive("crush", si("crush", crush), Scale.MM);
-    return over(Kind.ENERGY, path -> path.energy(to));
-  }
-
-  private Range over(Kind kind, ToDoubleFunction<Path> figure) {
-    return Range.spanning(kind, runs.paths().stream().mapToDouble(figure));
+    return runs.range(Kind.ENERGY, path -> path.energy(to));
   }
 
   /**
@@ -581,7 +517,7 @@ public final class Collapse {
    * @return sentences
    */
   public List<String> assumptions() {
-    return CollapseWords.assumptions(assumed.strainRate, assumed.hardening);
+    return assumed.words();
   }
 
   /**
@@ -590,7 +526,7 @@ public final class Collapse {
    * @return sentences
    */
   public List<String> leftOut() {
-    return CollapseWords.leftOut(assumed.hardening);
+    return assumed.leftOut();
   }
 
   @Override

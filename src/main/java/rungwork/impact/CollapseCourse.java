@@ -38,7 +38,7 @@ final class CollapseCourse {
    * @param assumed hardening
    * @return the path
    */
-  Collapse.Path path(Collapse.Case of, double unit, Collapse.Assumed assumed) {
+  Collapse.Path path(Collapse.Case of, double unit, CollapseAssumptions assumed) {
     List<Collapse.Stage> stages = new ArrayList<>();
     for (int i = 0; i < pushover.stages().size(); i++) {
       Collapse.Stage stage = stage(i, unit);

@@ -4,9 +4,13 @@ import static rungwork.quantity.Quantities.g;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import rungwork.fault.SolveException;
 import rungwork.frame.Frame;
 import rungwork.frame.LoadCase;
+import rungwork.quantity.Kind;
 import rungwork.solve.Pushover;
 import rungwork.vehicle.Balance;
 import rungwork.vehicle.Event;
@@ -19,13 +23,16 @@ import rungwork.vehicle.Vehicle;
  * joints, with every way in which masses on several mounts may be shared.
  */
 final class CollapseRuns {
+  /** Forces that differ by less than this part are one: rounding of the steps [1]. */
+  private static final double SAME = 1e-6;
+
   private final Ladder ladder;
-  private final Collapse.Assumed assumed;
+  private final CollapseAssumptions assumed;
   private final Balance hit;
   private final List<Collapse.Path> paths = new ArrayList<>();
   private final List<String> failed = new ArrayList<>();
 
-  CollapseRuns(Vehicle vehicle, Ladder ladder, Event.Hit where, Collapse.Assumed assumed) {
+  CollapseRuns(Vehicle vehicle, Ladder ladder, Event.Hit where, CollapseAssumptions assumed) {
     this.ladder = ladder;
     this.assumed = assumed;
     hit = Balance.of(Event.frontalImpact(g(1), where), vehicle, ladder);
@@ -67,6 +74,30 @@ final class CollapseRuns {
 
   List<Collapse.Path> paths() {
     return paths;
+  }
+
+  /** A figure over all runs. */
+  Range range(Kind kind, ToDoubleFunction<Collapse.Path> figure) {
+    return Range.spanning(kind, paths.stream().mapToDouble(figure));
+  }
+
+  /** The run of a strength with rigid joints and masses on all their mounts. */
+  Collapse.Path rigid(CrushTube.Strength strength) {
+    return of(strength).findFirst().orElseThrow();
+  }
+
+  /** The weakest run at low strength, the strongest at high; of several, that made first. */
+  Collapse.Path deciding(CrushTube.Strength strength) {
+    DoubleStream forces = of(strength).mapToDouble(Collapse.Path::collapse);
+    double end = (strength == CrushTube.Strength.LOW ? forces.min() : forces.max()).orElseThrow();
+    return of(strength)
+        .filter(path -> Math.abs(path.collapse() - end) <= SAME * end)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private Stream<Collapse.Path> of(CrushTube.Strength strength) {
+    return paths.stream().filter(path -> path.of().strength() == strength);
   }
 
   List<String> failed() {

@@ -39,8 +39,9 @@
  * of it, {@code ChainFigures} takes those of a mount.
  *
  * <p>What it does beyond: {@link rungwork.impact.Collapse}, hinge by hinge to the mechanism, force
- * over crush; inside, {@code CollapseRuns} pushes it in all ways, {@code CollapseCourse} and {@code
- * HingeNames} put it into words, {@code FrameStrength} says what beams carry. Read backwards it is
+ * over crush; inside, {@code CollapseAssumptions} says what holds for it, {@code CollapseRuns}
+ * pushes it in all ways, {@code CollapseCourse} and {@code HingeNames} put it into words, {@code
+ * ForceOverCrush} is its curve, {@code FrameStrength} says what beams carry. Read backwards it is
  * {@link rungwork.impact.SeenDamage}: from what is bent to the load that bent it, by {@code
  * DamageReading} and {@code PermanentSet}. What large motions add where rails have kick-ups: {@code
  * KickUps} with {@code CrankedRail} and {@code FoldingHinge}.

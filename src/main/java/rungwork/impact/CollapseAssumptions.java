@@ -3,13 +3,47 @@ package rungwork.impact;
 import java.util.ArrayList;
 import java.util.List;
 import rungwork.check.Step;
+import rungwork.fault.Guard;
+import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
 
-/** What a collapse assumes and leaves out, in sentences. */
-final class CollapseWords {
-  private CollapseWords() {}
+/**
+ * What a collapse assumes and leaves out: the two figures that the user may state otherwise, and
+ * all of it in sentences.
+ *
+ * @param strainRate in the hinges, for the high strength [1/s]; 0 leaves it out
+ * @param hardening stiffness of yielded metal over its elastic one [1]; 0 leaves it out
+ */
+record CollapseAssumptions(double strainRate, double hardening) {
+  /** Mild steel in a hinge of a frame that hits at road speed: common practice, no source [1/s]. */
+  private static final double USUAL_RATE = 1;
 
-  static List<String> assumptions(double strainRate, double hardening) {
+  /** What holds until the user states otherwise. */
+  static final CollapseAssumptions USUAL = new CollapseAssumptions(USUAL_RATE, 0);
+
+  /** Steels harden with less than a tenth of their elastic stiffness. */
+  private static final double MOST_HARDENING = 0.1;
+
+  CollapseAssumptions {
+    Guard.notNegative("strain rate in the hinges", strainRate, new Scale("1/s", 1));
+    Guard.notNegative("hardening", hardening, Scale.NUMBER);
+    if (hardening > MOST_HARDENING) {
+      throw new ModelException(
+          "hardening of %s of the elastic stiffness is more than any steel has; give at most 0.1"
+              .formatted(Scale.NUMBER.show(hardening)));
+    }
+  }
+
+  CollapseAssumptions strainRate(double perSecond) {
+    return new CollapseAssumptions(perSecond, hardening);
+  }
+
+  CollapseAssumptions hardening(double ratio) {
+    return new CollapseAssumptions(strainRate, ratio);
+  }
+
+  /** In sentences. */
+  List<String> words() {
     List<String> lines = new ArrayList<>();
     lines.add(
         "Low strength: minimum yield beside welds, wall 10 % thin, yield surface drawn inside the"
@@ -17,7 +51,7 @@ final class CollapseWords {
     lines.add(
         "High strength: 1.4 times minimum yield (AISC 341-16 for tube, second-hand; taken for every"
             + " shape), wall 10 % thick, yield surface around the true one"
-            + (strainRate > 0 ? ", " + rate(strainRate) : ", strain rate left out")
+            + (strainRate > 0 ? ", " + rate() : ", strain rate left out")
             + ".");
     lines.add(
         "Hinges form at nodes (joints, mounts, bends of a rail) in N, My, Mz and T together;"
@@ -39,7 +73,7 @@ final class CollapseWords {
     return lines;
   }
 
-  private static String rate(double strainRate) {
+  private String rate() {
     Step step = CrushFormulas.RATE_OF_YIELD.with(strainRate);
     return "yield times "
         + Scale.NUMBER.number(step.result(), 3)
@@ -50,7 +84,8 @@ final class CollapseWords {
         + ")";
   }
 
-  static List<String> leftOut(double hardening) {
+  /** What was left out, in sentences. */
+  List<String> leftOut() {
     List<String> lines = new ArrayList<>();
     lines.add("Buckling of rails as columns: the frame may give way before.");
     lines.add(
