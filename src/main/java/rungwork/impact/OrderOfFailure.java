@@ -4,7 +4,6 @@ import static rungwork.quantity.Quantities.g;
 import static rungwork.quantity.Quantities.si;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -39,16 +38,6 @@ import rungwork.vehicle.Vehicle;
 public final class OrderOfFailure {
   /** The hit's deceleration in the frame's runs; the answer is in proportion [m/s²]. */
   private static final Quantity<Acceleration> REFERENCE = g(10);
-
-  /** What every vehicle has, or is asked about. */
-  private static final List<Zone> EXPECTED =
-      List.of(
-          Zone.TYRE_AND_BUMPER,
-          Zone.CRUSH_ELEMENT,
-          Zone.FRONT_MOUNTS,
-          Zone.STEERING_GEAR,
-          Zone.MOTOR_MOUNTS,
-          Zone.BELT_ANCHORS);
 
   private final FrameParts frame;
   private final List<Part> given;
@@ -108,7 +97,7 @@ public final class OrderOfFailure {
     }
 
     /** Where a part of which nothing is known stands in the table [m]. */
-    private double usualPlace() {
+    double usualPlace() {
       return switch (this) {
         case TYRE_AND_BUMPER, CRUSH_ELEMENT -> Double.POSITIVE_INFINITY;
         case BELT_ANCHORS, WHOLE_FRAME -> Double.NEGATIVE_INFINITY;
@@ -159,8 +148,12 @@ public final class OrderOfFailure {
      */
     public static Part named(String name, Zone zone, Quantity<Length> station) {
       double x = si("station of " + name, station);
+      return unknown(name, zone, x);
+    }
+
+    static Part unknown(String name, Zone zone, double station) {
       Detail nothing = new Detail("", "", List.of(), List.of("no figures given"));
-      return new Part(name, zone, x, Optional.empty(), Optional.empty(), nothing);
+      return new Part(name, zone, station, Optional.empty(), Optional.empty(), nothing);
     }
 
     /**
@@ -344,21 +337,13 @@ public final class OrderOfFailure {
    * @return the rows of the table
    */
   public List<Part> parts() {
-    List<Part> all = new ArrayList<>(frame.parts());
-    all.addAll(given);
-    for (Zone zone : EXPECTED) {
-      if (!absent.contains(zone) && all.stream().noneMatch(part -> part.zone() == zone)) {
-        all.add(unknown(zone));
-      }
-    }
-    all.sort(Comparator.comparingDouble((Part part) -> -part.station()).thenComparing(Part::zone));
-    return List.copyOf(all);
+    return table().rows();
   }
 
-  private static Part unknown(Zone zone) {
-    Detail nothing = new Detail("", "", List.of(), List.of("no figures given"));
-    return new Part(
-        zone.words(), zone, zone.usualPlace(), Optional.empty(), Optional.empty(), nothing);
+  private TableOfParts table() {
+    List<Part> all = new ArrayList<>(frame.parts());
+    all.addAll(given);
+    return TableOfParts.of(all, absent);
   }
 
   /**
@@ -368,10 +353,7 @@ public final class OrderOfFailure {
    * @return the parts, the first to give way first
    */
   public List<Part> order() {
-    return parts().stream()
-        .filter(part -> part.first().isPresent())
-        .sorted(Comparator.comparingDouble(part -> part.first().orElseThrow().low()))
-        .toList();
+    return table().order();
   }
 
   /**
@@ -393,18 +375,7 @@ public final class OrderOfFailure {
    * @return the capacity design; empty where nothing is known of two parts
    */
   public Optional<CapacityDesign> capacityDesign() {
-    List<Part> known =
-        parts().stream()
-            .filter(part -> part.first().isPresent() && part.zone() != Zone.WHOLE_FRAME)
-            .toList();
-    if (known.size() < 2) {
-      return Optional.empty();
-    }
-    Part front = known.get(0);
-    return known.stream()
-        .skip(1)
-        .map(behind -> new CapacityDesign(front, behind, margin(front, behind)))
-        .min(Comparator.comparingDouble(each -> each.ratio().low()));
+    return table().capacityDesign(this::margin);
   }
 
   /**
@@ -520,10 +491,7 @@ public final class OrderOfFailure {
    * @return sentences
    */
   public List<String> notChecked() {
-    List<String> lines = new ArrayList<>();
-    parts().stream()
-        .filter(part -> part.first().isEmpty())
-        .forEach(part -> lines.add(part.name() + ": " + String.join("; ", part.detail().notes())));
+    List<String> lines = new ArrayList<>(table().notChecked());
     lines.addAll(FrameParts.NOT_MADE);
     return List.copyOf(lines);
   }

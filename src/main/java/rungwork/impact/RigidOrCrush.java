@@ -200,37 +200,7 @@ public record RigidOrCrush(
      * @return sentences; none when nothing stands out
      */
     public List<String> remarks(Units units) {
-      Set<String> lines = new LinkedHashSet<>();
-      if (design.element().isPresent() && design.met(scene.obstacle()) == 0) {
-        String hit = scene.obstacle().words(units);
-        lines.add("None of its elements meets " + hit + ": they do nothing in this hit.");
-      }
-      design.element().ifPresent(one -> lines.addAll(one.outsideTests()));
-      usedUp().ifPresent(lines::add);
-      crashes.forEach(crash -> lines.addAll(crash.marks(units)));
-      Range back = over(Kind.RATIO, Crash::restitution);
-      if (back.high() > scene.restitution().high()) {
-        lines.add(
-            "It comes off at "
-                + back
-                + " of the closing speed, more than the scene's "
-                + scene.restitution()
-                + ": its curves give back too much; let them unload more steeply.");
-      }
-      return List.copyOf(lines);
-    }
-
-    private Optional<String> usedUp() {
-      long used =
-          crashes.stream()
-              .flatMap(crash -> crash.events().stream())
-              .filter(event -> event.label().endsWith(": " + CrushElement.USED_UP))
-              .count();
-      return used == 0
-          ? Optional.empty()
-          : Optional.of(
-              "Its stroke is used up in %d of %d combinations; the rest of the speed meets the frame."
-                  .formatted(used, crashes.size()));
+      return new OutcomeRemarks(this).in(units);
     }
 
     /**
@@ -244,6 +214,11 @@ public record RigidOrCrush(
 
     private Range over(Kind kind, ToDoubleFunction<Crash> value) {
       return Range.spanning(kind, crashes.stream().mapToDouble(value));
+    }
+
+    /** Speed at which it comes off over the closing speed [1]. */
+    Range restitution() {
+      return over(Kind.RATIO, Crash::restitution);
     }
 
     /**
@@ -361,7 +336,7 @@ public record RigidOrCrush(
     int met = design.met(scene.obstacle());
     Optional<CrushElement> tube = design.element().filter(one -> met > 0).map(one -> hit(one));
     List<Crash> crashes = new ArrayList<>();
-    for (CrashModel model : models(design, tube, met)) {
+    for (CrashModel model : new Combinations(scene, rails, motor).of(design, tube, met)) {
       crashes.add(model.run());
     }
     double[] speeds = crashes.stream().mapToDouble(RigidOrCrush::toCommonSpeed).toArray();
@@ -384,60 +359,6 @@ public record RigidOrCrush(
                     yield.low() / (met * one.foldingPeak().high()),
                     yield.high() / (met * one.foldingPeak().low())))
         .orElse(Range.exactly(Kind.RATIO, 0));
-  }
-
-  private List<CrashModel> models(Design design, Optional<CrushElement> tube, int met) {
-    Set<CrashModel> models = new LinkedHashSet<>();
-    for (double speed : ends(scene.closing())) {
-      for (double mass : ends(scene.mass())) {
-        for (CrushCurve frame : List.of(rails.low(), rails.high())) {
-          CrashModel bare =
-              new CrashModel(
-                  design.name(),
-                  speed,
-                  mass + design.mass(),
-                  frame,
-                  Optional.empty(),
-                  motor,
-                  Optional.empty());
-          tube.ifPresentOrElse(
-              one -> both(one, met).forEach(element -> addAll(models, bare.behind(element))),
-              () -> addAll(models, bare));
-        }
-      }
-    }
-    return List.copyOf(models);
-  }
-
-  private static List<CrushCurve> both(CrushElement element, int met) {
-    return Stream.of(CrushTube.Strength.LOW, CrushTube.Strength.HIGH)
-        .map(strength -> element.curve(strength).times(met))
-        .toList();
-  }
-
-  private void addAll(Set<CrashModel> models, CrashModel model) {
-    if (!(scene.obstacle() instanceof Obstacle.OtherVehicle other)) {
-      models.add(model);
-      return;
-    }
-    for (double mass : ends(other.mass())) {
-      for (double stiffness : ends(other.stiffness())) {
-        CrushCurve front = CrushCurve.linear("other front", stiffness, 2);
-        models.add(
-            new CrashModel(
-                model.name(),
-                model.speed(),
-                model.mass(),
-                model.frame(),
-                model.front(),
-                model.motor(),
-                Optional.of(new CrashModel.Other(mass, front))));
-      }
-    }
-  }
-
-  private static double[] ends(Range range) {
-    return range.exact() ? new double[] {range.low()} : new double[] {range.low(), range.high()};
   }
 
   /**
