@@ -48,11 +48,6 @@ public record CrushTube(
   /** The part of its length over which folds can pack: common practice, no source. */
   private static final Range STROKE = new Range(Kind.RATIO, 0.70, 0.75);
 
-  /** Sides of length that fold without bending: Abramowicz and Jones 1984 saw longer ones tilt. */
-  private static final double LONGEST = 4;
-
-  private static final double SHORTEST = 2;
-
   /** Square or round. */
   public enum Shape {
     /** A square tube. */
@@ -276,17 +271,11 @@ public record CrushTube(
    * @return squash, local buckling, column buckling, hinge
    */
   public List<Initiation> initiations() {
-    TubeStrength low = at(Strength.LOW);
-    TubeStrength high = at(Strength.HIGH);
-    return List.of(
-        initiation("squash", low.squash(), high.squash()),
-        initiation("local buckling", low.local(), high.local()),
-        initiation("column buckling", low.column(), high.column()),
-        initiation("hinge by the offset", low.hinge(), high.hinge()));
+    return beginning().ways();
   }
 
-  private static Initiation initiation(String what, double low, double high) {
-    return new Initiation(what, new Range(Kind.FORCE, low, high));
+  private TubeBeginning beginning() {
+    return new TubeBeginning(at(Strength.LOW), at(Strength.HIGH));
   }
 
   /**
@@ -296,13 +285,7 @@ public record CrushTube(
    * @return the lowest of all ways
    */
   public Initiation first(Strength strength) {
-    return initiations().stream()
-        .reduce((a, b) -> end(b, strength) < end(a, strength) ? b : a)
-        .orElseThrow();
-  }
-
-  private static double end(Initiation initiation, Strength strength) {
-    return strength == Strength.LOW ? initiation.force().low() : initiation.force().high();
+    return beginning().first(strength);
   }
 
   /**
@@ -313,28 +296,9 @@ public record CrushTube(
    */
   @Override
   public Optional<String> noStableFolding(Units units) {
-    if (trigger == Trigger.NONE) {
-      return Optional.of(
-          "no stable folding assumed: without a trigger nobody knows where it begins; it may begin"
-              + " with "
-              + first(Strength.LOW).what()
-              + " at "
-              + Range.brief(Kind.FORCE, first(Strength.LOW).force().low(), units));
-    }
-    for (Strength strength : Strength.values()) {
-      TubeStrength at = at(strength);
-      double least = Math.min(at.column(), at.hinge());
-      if (least <= at.foldingPeak()) {
-        return Optional.of(
-            "no stable folding assumed: at %s strength %s at %s does not exceed the folding peak of %s"
-                .formatted(
-                    strength == Strength.LOW ? "low" : "high",
-                    at.column() < at.hinge() ? "column buckling" : "the hinge by the offset",
-                    Range.brief(Kind.FORCE, least, units),
-                    Range.brief(Kind.FORCE, at.foldingPeak(), units)));
-      }
-    }
-    return Optional.empty();
+    return trigger == Trigger.NONE
+        ? Optional.of(beginning().unknown(units))
+        : beginning().beforeFolding(units);
   }
 
   /**
@@ -383,26 +347,7 @@ public record CrushTube(
    */
   @Override
   public List<String> outsideTests() {
-    List<String> lines = new ArrayList<>();
-    double ratio = (width - wall) / wall;
-    String ratioShown = Scale.NUMBER.number(ratio, 3);
-    if (shape == Shape.SQUARE && (ratio < 30 || ratio > 32.5)) {
-      lines.add(
-          "c/t "
-              + ratioShown
-              + " is outside the drop tests behind the formulas, at 30.25 and 32.18.");
-    }
-    if (shape == Shape.ROUND && (ratio < 10 || ratio > 450)) {
-      lines.add("D/t " + ratioShown + " is outside the tests behind the formulas, 10 to 450.");
-    }
-    double sides = length / width;
-    if (sides < SHORTEST || sides > LONGEST) {
-      lines.add(
-          "Its length is "
-              + Scale.NUMBER.number(sides, 2)
-              + " times its width; 2 to 4 times fold without tilting.");
-    }
-    return lines;
+    return new TubeWords(this).outsideTests();
   }
 
   /**
@@ -413,28 +358,7 @@ public record CrushTube(
    */
   @Override
   public List<String> assumptions(Units units) {
-    List<String> lines = new ArrayList<>();
-    lines.add(
-        "Low strength: minimum yield beside welds and minimum ultimate strength, wall 10 % thin,"
-            + " the lowest of the published formulas (that with the effective length less 20 %).");
-    lines.add(
-        "High strength: 1.4 times minimum yield and 1.3 times minimum ultimate strength (AISC"
-            + " 341-16, second-hand), wall 10 % thick, the highest of them (that with the effective"
-            + " length and 20 % more).");
-    lines.add(
-        speed > 0
-            ? "Strain rate by Cowper and Symonds at "
-                + Range.brief(Kind.SPEED, speed, units)
-                + ", in the high strength only."
-            : "Strain rate is left out; state the speed of the hit.");
-    lines.add("The foot is held, the front end free to move aside (effective length 2 L).");
-    lines.add(
-        "With a trigger the folding peak is taken as twice the highest mean; only a test shows"
-            + " it.");
-    lines.add(
-        "Straight axis, no weld or bend within the stroke, force along the axis within the stated"
-            + " offset.");
-    return lines;
+    return new TubeWords(this).assumptions(units);
   }
 
   @Override

@@ -9,7 +9,6 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.DoubleUnaryOperator;
 import javax.measure.Quantity;
 import javax.measure.quantity.Acceleration;
 import javax.measure.quantity.Time;
@@ -24,14 +23,11 @@ import rungwork.fault.Scale;
  * pulses that are symmetric in time.
  */
 public final class Pulse {
-  /** Points of a curved ideal pulse: its area is right to a millionth. */
-  private static final int STEPS = 2000;
-
   /** A pulse whose last value is above this part of its peak does not end: common practice. */
   private static final double ENDED = 0.05;
 
   private static final int MOST_POINTS = 2_000_000;
-  private static final Scale MS = new Scale("ms", 1e-3);
+  static final Scale MS = new Scale("ms", 1e-3);
 
   private final String name;
   private final double[] times;
@@ -64,9 +60,7 @@ public final class Pulse {
    * @return the pulse
    */
   public static Pulse square(Quantity<Acceleration> peak, Quantity<Time> duration) {
-    double[] in = ideal(peak, duration);
-    return new Pulse(
-        "square", new double[] {0, 0, in[1], in[1]}, new double[] {0, in[0], in[0], 0});
+    return ideal(peak, duration).square();
   }
 
   /**
@@ -77,7 +71,7 @@ public final class Pulse {
    * @return the pulse
    */
   public static Pulse halfSine(Quantity<Acceleration> peak, Quantity<Time> duration) {
-    return curved("half-sine", ideal(peak, duration), part -> Math.sin(Math.PI * part));
+    return ideal(peak, duration).curved("half-sine", part -> Math.sin(Math.PI * part));
   }
 
   /**
@@ -88,8 +82,8 @@ public final class Pulse {
    * @return the pulse
    */
   public static Pulse haversine(Quantity<Acceleration> peak, Quantity<Time> duration) {
-    return curved(
-        "haversine", ideal(peak, duration), part -> (1 - Math.cos(2 * Math.PI * part)) / 2);
+    return ideal(peak, duration)
+        .curved("haversine", part -> (1 - Math.cos(2 * Math.PI * part)) / 2);
   }
 
   /**
@@ -100,8 +94,7 @@ public final class Pulse {
    * @return the pulse
    */
   public static Pulse triangle(Quantity<Acceleration> peak, Quantity<Time> duration) {
-    double[] in = ideal(peak, duration);
-    return new Pulse("triangle", new double[] {0, in[1] / 2, in[1]}, new double[] {0, in[0], 0});
+    return ideal(peak, duration).triangle();
   }
 
   /**
@@ -122,22 +115,8 @@ public final class Pulse {
     }
   }
 
-  private static double[] ideal(Quantity<Acceleration> peak, Quantity<Time> duration) {
-    return new double[] {
-      Guard.positive("peak of a pulse", si("peak of a pulse", peak), Scale.G),
-      Guard.positive("duration of a pulse", si("duration of a pulse", duration), MS)
-    };
-  }
-
-  private static Pulse curved(String name, double[] ideal, DoubleUnaryOperator shape) {
-    double[] times = new double[STEPS + 1];
-    double[] values = new double[STEPS + 1];
-    for (int i = 0; i <= STEPS; i++) {
-      double part = (double) i / STEPS;
-      times[i] = part * ideal[1];
-      values[i] = i == STEPS ? 0 : ideal[0] * shape.applyAsDouble(part);
-    }
-    return new Pulse(name, times, values);
+  private static IdealPulse ideal(Quantity<Acceleration> peak, Quantity<Time> duration) {
+    return new IdealPulse(si("peak of a pulse", peak), si("duration of a pulse", duration));
   }
 
   private void refuseNonsense() {
@@ -328,7 +307,7 @@ public final class Pulse {
    * @return the filtered pulse, a little longer at both ends
    */
   public Pulse filtered(ChannelClass channel) {
-    return channel.filter(this);
+    return channel.filter().shown(this).named(name + ", filtered " + channel.label());
   }
 
   /**
@@ -372,17 +351,6 @@ public final class Pulse {
     /** Parts of the structure and the chest, for integrating: 3 dB less at 300 Hz. */
     CFC_180(180);
 
-    /** The designed corner over the class number [1]; ISO 6487 rounds it to 2.0833. */
-    private static final double CORNER = 2.0775;
-
-    /** Samples are taken this often [s]. */
-    private static final double STEP = 1e-4;
-
-    /**
-     * Rest before and after a pulse, in periods of the corner: what the filter rings on is gone.
-     */
-    private static final double REST = 3;
-
     private final double number;
 
     ChannelClass(double number) {
@@ -397,13 +365,7 @@ public final class Pulse {
      */
     public double gain(double frequency) {
       Guard.notNegative("frequency", frequency, Scale.NUMBER);
-      double ratio = Math.tan(Math.PI * frequency * STEP) / warped();
-      return 1 / (1 + Math.pow(ratio, 4));
-    }
-
-    /** tan(ω·T/2) of the corner. */
-    private double warped() {
-      return Math.tan(2 * Math.PI * number * CORNER * STEP / 2);
+      return filter().gain(frequency);
     }
 
     /**
@@ -412,54 +374,11 @@ public final class Pulse {
      * @return a₀, a₁, a₂, b₁, b₂ at 10 000 samples a second
      */
     public double[] coefficients() {
-      double wa = warped();
-      double divisor = 1 + Math.sqrt(2) * wa + wa * wa;
-      double a0 = wa * wa / divisor;
-      double b1 = -2 * (wa * wa - 1) / divisor;
-      double b2 = (-1 + Math.sqrt(2) * wa - wa * wa) / divisor;
-      return new double[] {a0, 2 * a0, a0, b1, b2};
+      return filter().coefficients();
     }
 
-    /** The pulse as this channel would show it, with the rest that it needs before and after. */
-    Pulse filter(Pulse pulse) {
-      double rest = REST / (number * CORNER);
-      double start = pulse.times()[0] - rest;
-      int count = (int) Math.ceil((pulse.duration() + 2 * rest) / STEP) + 1;
-      double[] times = new double[count];
-      double[] values = new double[count];
-      for (int i = 0; i < count; i++) {
-        times[i] = start + i * STEP;
-        values[i] = meanAround(pulse, times[i]);
-      }
-      double[] back = reversed(run(reversed(run(values))));
-      return Pulse.through(pulse.name() + ", filtered " + label(), times, back);
-    }
-
-    /** A step inside a sampling interval counts by the part of it that lies there. */
-    private static double meanAround(Pulse pulse, double time) {
-      int pieces = 8;
-      double sum = 0;
-      for (int i = 0; i < pieces; i++) {
-        sum += pulse.at(time + STEP * ((i + 0.5) / pieces - 0.5));
-      }
-      return sum / pieces;
-    }
-
-    private double[] run(double[] x) {
-      double[] c = coefficients();
-      double[] y = new double[x.length];
-      for (int i = 2; i < x.length; i++) {
-        y[i] = c[0] * x[i] + c[1] * x[i - 1] + c[2] * x[i - 2] + c[3] * y[i - 1] + c[4] * y[i - 2];
-      }
-      return y;
-    }
-
-    private static double[] reversed(double[] values) {
-      double[] back = new double[values.length];
-      for (int i = 0; i < values.length; i++) {
-        back[i] = values[values.length - 1 - i];
-      }
-      return back;
+    private ChannelFilter filter() {
+      return new ChannelFilter(number);
     }
 
     /**

@@ -26,10 +26,11 @@
  *
  * <p>Reading order: {@link rungwork.impact.Range}, {@link rungwork.impact.Obstacle}, {@link
  * rungwork.impact.Scene} (momentum and energy alone); {@link rungwork.impact.Pulse} with {@link
- * rungwork.impact.Pulse.ChannelClass}; {@link rungwork.impact.CrushCurve}, {@link
- * rungwork.impact.CrushElement} with {@link rungwork.impact.CrushTube} (when does a tube fold, and
- * at what force), {@link rungwork.impact.CrashModel}, which {@code LumpedMasses} integrates to a
- * {@link rungwork.impact.Crash}; {@link rungwork.impact.Occupant} and their {@link
+ * rungwork.impact.Pulse.ChannelClass}, made by {@code IdealPulse} or read by {@code PulseTable};
+ * {@link rungwork.impact.CrushCurve}, {@link rungwork.impact.CrushElement} with {@link
+ * rungwork.impact.CrushTube} (when does a tube fold, and at what force: {@code TubeStrength},
+ * {@code TubeBeginning}), {@link rungwork.impact.CrashModel}, which {@code LumpedMasses} integrates
+ * to a {@link rungwork.impact.Crash}; {@link rungwork.impact.Occupant} and their {@link
  * rungwork.impact.Ride}; last {@link rungwork.impact.RigidOrCrush}, the comparison of a bare frame
  * with one behind tubes, which runs all {@code Combinations} of low and high.
  *
