@@ -1,7 +1,5 @@
 package rungwork.solve;
 
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
 import rungwork.fault.Guard;
@@ -29,24 +27,9 @@ import rungwork.frame.Plane;
  * with both bounds by linear programming.
  */
 public final class Pushover {
-  /** Steps of a path; a frame of some tens of beams takes some tens [1]. */
-  private static final int STEPS = 5000;
-
-  /** How well the loads' work and the hinges' agree in the collapse [1]. */
-  private static final double CERTAIN = 1e-5;
-
   private final Structure structure;
-  private final PlasticFrame frame;
-  private final List<Stage> stages = new ArrayList<>();
-  private final List<double[]> shapes = new ArrayList<>();
-  private final List<Corner> corners = new ArrayList<>();
-  private final List<Integer> cornerOf = new ArrayList<>();
-  private final double[] motions;
-  private double factor;
-  private double travel;
-  private double energy;
-  private double[] mechanism = new double[0];
-  private double[] elastic = new double[0];
+  private final HingeByHinge run;
+  private final PushoverPath path;
 
   /**
    * A beam's end.
@@ -102,10 +85,10 @@ public final class Pushover {
     }
   }
 
-  private Pushover(Structure structure, Function<Beam, YieldSurface> strength) {
+  private Pushover(Structure structure, HingeByHinge run) {
     this.structure = structure;
-    frame = new PlasticFrame(structure, strength);
-    motions = new double[structure.motions()];
+    this.run = run;
+    path = run.path();
   }
 
   /**
@@ -147,153 +130,9 @@ public final class Pushover {
       Function<Beam, YieldSurface> strength,
       LoadCase constant,
       LoadCase growing) {
-    Pushover pushover = new Pushover(structure, strength);
-    pushover.frame.refuseMechanism(pushover.frame.answer(new double[structure.motions()]));
-    NodalLoads loads = new NodalLoads(structure);
-    double[] first = loads.of(constant);
-    double[] then = loads.of(growing);
-    double firstTravel = pushover.elasticTravel(first);
-    pushover.elastic = pushover.frame.answer(then).motions();
-    double thenTravel = work(then, pushover.elastic);
-    pushover.grow(constant.name(), first, firstTravel, 1);
-    pushover.begin();
-    pushover.grow(growing.name(), then, thenTravel, Double.POSITIVE_INFINITY);
-    pushover.certify(first, then);
-    return pushover;
-  }
-
-  private void begin() {
-    if (collapses()) {
-      throw new SolveException(
-          "the frame collapses under the constant load alone, at %.2f of it".formatted(factor));
-    }
-    stages.clear();
-    cornerOf.clear();
-    shapes.clear();
-    corners.clear();
-    factor = 0;
-    travel = 0;
-    energy = 0;
-    turnCorner();
-    add(new Stage(0, 0, 0, hinges(), hinges(), List.of()));
-  }
-
-  private double elasticTravel(double[] load) {
-    return work(load, frame.answer(load).motions());
-  }
-
-  private static double work(double[] load, double[] ways) {
-    double work = 0;
-    for (int i = 0; i < load.length; i++) {
-      work += load[i] * ways[i];
-    }
-    return work;
-  }
-
-  /** The loads must do just the work that the hinges take: then both bounds meet. */
-  private void certify(double[] constant, double[] growing) {
-    double taken = 0;
-    for (int m = 0; m < frame.members().size(); m++) {
-      taken += frame.members().get(m).dissipation(mechanism, structure.places(m));
-    }
-    double given = factor * work(growing, mechanism) + work(constant, mechanism);
-    if (!(Math.abs(given - taken) <= CERTAIN * Math.abs(taken))) {
-      throw new SolveException(
-          "the collapse at %.4g times the load is not certain: the loads do %.4g, the hinges take %.4g; stiffnesses differ too much"
-              .formatted(factor, given, taken));
-    }
-  }
-
-  private void grow(String name, double[] load, double elasticTravel, double until) {
-    if (Arrays.stream(load).allMatch(force -> force == 0)) {
-      return;
-    }
-    for (int step = 0; step < STEPS; step++) {
-      List<Place> before = hinges();
-      HingeSearch search = new HingeSearch(frame, load, elasticTravel);
-      PlasticFrame.Answer answer = search.settle();
-      note(before);
-      if (answer.free()) {
-        mechanism = perTravel(answer.motions(), load);
-        noteEnd();
-        return;
-      }
-      double room = Math.min(search.room(answer), until - factor);
-      if (Double.isInfinite(room)) {
-        throw new SolveException(
-            "load case %s never makes the frame collapse: nothing in it yields under this load"
-                .formatted(name));
-      }
-      advance(answer.motions(), load, room);
-      if (factor >= until) {
-        return;
-      }
-    }
-    throw new SolveException(
-        "load case %s has not come to collapse in %d steps".formatted(name, STEPS));
-  }
-
-  private void advance(double[] rates, double[] load, double step) {
-    for (int m = 0; m < frame.members().size(); m++) {
-      PlasticMember member = frame.members().get(m);
-      member.advance(member.rates(rates, structure.places(m)), step);
-    }
-    double worked = step * work(load, rates);
-    for (int i = 0; i < motions.length; i++) {
-      motions[i] += step * rates[i];
-    }
-    travel += worked;
-    energy += worked * (factor + step / 2);
-    factor += step;
-    turnCorner();
-  }
-
-  private void turnCorner() {
-    corners.add(new Corner(factor, travel, energy));
-    shapes.add(motions.clone());
-  }
-
-  private void note(List<Place> before) {
-    List<Place> now = hinges();
-    List<Place> opened = now.stream().filter(place -> !before.contains(place)).toList();
-    List<Place> locked = before.stream().filter(place -> !now.contains(place)).toList();
-    if (!opened.isEmpty() || !locked.isEmpty()) {
-      add(new Stage(factor, travel, energy, now, opened, locked));
-    }
-  }
-
-  /** The mechanism is a stage even where no hinge but another face of one completes it. */
-  private void noteEnd() {
-    if (stages.isEmpty() || stages.get(stages.size() - 1).factor() < factor) {
-      add(new Stage(factor, travel, energy, hinges(), List.of(), List.of()));
-    }
-  }
-
-  private void add(Stage stage) {
-    stages.add(stage);
-    cornerOf.add(corners.size() - 1);
-  }
-
-  private List<Place> hinges() {
-    List<Place> places = new ArrayList<>();
-    for (int m = 0; m < frame.members().size(); m++) {
-      for (int end = 0; end < 2; end++) {
-        if (frame.members().get(m).yieldsAt(end)) {
-          places.add(place(m, end));
-        }
-      }
-    }
-    return places;
-  }
-
-  private Place place(int member, int end) {
-    Beam beam = structure.members().get(member).beam();
-    return new Place(beam.name(), end == 0 ? beam.start() : beam.end());
-  }
-
-  private static double[] perTravel(double[] rates, double[] load) {
-    double unit = 1 / work(load, rates);
-    return Arrays.stream(rates).map(rate -> rate * unit).toArray();
+    HingeByHinge run = new HingeByHinge(structure, strength);
+    run.push(constant, growing);
+    return new Pushover(structure, run);
   }
 
   /**
@@ -303,7 +142,7 @@ public final class Pushover {
    * @return the stages
    */
   public List<Stage> stages() {
-    return List.copyOf(stages);
+    return path.stages();
   }
 
   /**
@@ -312,7 +151,7 @@ public final class Pushover {
    * @return whether a mechanism was found
    */
   public boolean collapses() {
-    return mechanism.length > 0;
+    return run.collapses();
   }
 
   /**
@@ -321,7 +160,7 @@ public final class Pushover {
    * @return times the growing load [1]
    */
   public double collapseFactor() {
-    return factor;
+    return path.factor();
   }
 
   /**
@@ -330,11 +169,7 @@ public final class Pushover {
    * @return times the growing load [1]
    */
   public double firstHingeFactor() {
-    return stages.stream()
-        .filter(stage -> !stage.opened().isEmpty())
-        .mapToDouble(Stage::factor)
-        .findFirst()
-        .orElse(factor);
+    return path.firstHingeFactor();
   }
 
   /**
@@ -345,22 +180,7 @@ public final class Pushover {
    * @return the energy [J]
    */
   public double energy(double way) {
-    Guard.finite("travel", way);
-    Corner before = corners.get(0);
-    for (int next = 1; next < corners.size() && corners.get(next).travel() <= way; next++) {
-      before = corners.get(next);
-    }
-    double beyond = way - before.travel();
-    return before.energy() + beyond * (before.factor() + slopeFrom(before) * beyond / 2);
-  }
-
-  private double slopeFrom(Corner from) {
-    int next = corners.indexOf(from) + 1;
-    if (next == corners.size()) {
-      return 0;
-    }
-    Corner to = corners.get(next);
-    return (to.factor() - from.factor()) / (to.travel() - from.travel());
+    return path.energy(Guard.finite("travel", way));
   }
 
   /**
@@ -369,7 +189,7 @@ public final class Pushover {
    * @return from the beginning of the growing load to the mechanism
    */
   public List<Corner> corners() {
-    return List.copyOf(corners);
+    return path.corners();
   }
 
   /**
@@ -379,7 +199,7 @@ public final class Pushover {
    * @return its motion in vehicle axes, the constant load's included
    */
   public Displacement displacement(String node) {
-    return displacement(motions, node);
+    return displacement(path.motions(), node);
   }
 
   private static void refuseUnknown(String what, int number, int count) {
@@ -397,8 +217,8 @@ public final class Pushover {
    * @return its motion in vehicle axes since the growing load began
    */
   public Displacement displacement(int stage, String node) {
-    refuseUnknown("stage", stage, stages.size());
-    return atCorner(cornerOf.get(stage), node);
+    refuseUnknown("stage", stage, path.stages().size());
+    return atCorner(path.cornerOf(stage), node);
   }
 
   /**
@@ -409,12 +229,8 @@ public final class Pushover {
    * @return its motion in vehicle axes since the growing load began
    */
   public Displacement atCorner(int corner, String node) {
-    refuseUnknown("corner", corner, shapes.size());
-    double[] since = shapes.get(corner).clone();
-    for (int i = 0; i < since.length; i++) {
-      since[i] -= shapes.get(0)[i];
-    }
-    return displacement(since, node);
+    refuseUnknown("corner", corner, path.corners().size());
+    return displacement(path.shapeSinceBeginning(corner), node);
   }
 
   /**
@@ -424,7 +240,7 @@ public final class Pushover {
    * @return its motion for a unit of the growing load, in vehicle axes
    */
   public Displacement elastic(String node) {
-    return displacement(elastic, node);
+    return displacement(run.elastic(), node);
   }
 
   /**
@@ -436,8 +252,8 @@ public final class Pushover {
   public Yielding yielding(Place place) {
     int index = structure.member(place.beam());
     int end = place.node().equals(structure.frame().beam(place.beam()).start()) ? 0 : 1;
-    PlasticMember member = frame.members().get(index);
-    return member.yielding(end, member.flow(mechanism, structure.places(index)));
+    PlasticMember member = run.member(index);
+    return member.yielding(end, member.flow(run.mechanism(), structure.places(index)));
   }
 
   /**
@@ -462,7 +278,7 @@ public final class Pushover {
    * @return its motion for a unit of travel, in vehicle axes [m/J, rad/J]
    */
   public Displacement collapsing(String node) {
-    return displacement(mechanism, node);
+    return displacement(run.mechanism(), node);
   }
 
   private Displacement displacement(double[] of, String node) {
@@ -482,7 +298,7 @@ public final class Pushover {
    */
   public InternalForces forces(String beam, int atEnd) {
     int index = structure.member(beam);
-    double[] s = frame.members().get(index).forces();
+    double[] s = run.member(index).forces();
     double length = structure.members().get(index).length();
     double shearY = -(s[2] + s[3]) / length;
     double shearZ = (s[4] + s[5]) / length;

@@ -48,8 +48,9 @@
  * one after the other, on a {@link rungwork.solve.YieldSurface} in N, My, Mz and T, and the frame
  * moves under a load that grows no more. Small motions, no hardening, hinges at nodes, shear forces
  * left out; a collapse whose loads do not do just the work that its hinges take is refused. Its
- * corners, shapes and the elastic way back are kept; inside, {@code NodalLoads}, {@code
- * PlasticFrame} of {@code PlasticMember}s, {@code HingeSearch}.
+ * corners, shapes and the elastic way back are kept; inside, {@code HingeByHinge} pushes and {@code
+ * PushoverPath} remembers, on {@code NodalLoads}, {@code PlasticFrame} of {@code PlasticMember}s,
+ * {@code HingeSearch}.
  *
  * <p><b>Vibration.</b> {@link rungwork.solve.Vibration} gives natural frequencies and shapes of a
  * frame with its masses, held or floating: consistent mass, all motions together, because a mass
