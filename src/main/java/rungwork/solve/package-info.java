@@ -64,12 +64,12 @@
  * rungwork.solve.RigidAcceleration}, {@link rungwork.solve.Carriers}, {@link
  * rungwork.solve.SelfWeight}; {@link rungwork.solve.Buckling} with {@link
  * rungwork.solve.CriticalLoad}; inside, {@code Action}, {@code Member} on {@code BeamAxes} with
- * {@code Joint} and {@code Condensation}, {@code Structure}, {@code Loading} with {@code Span} and
- * {@code Term}, {@code Equations} over {@code Assembly} and {@code BandFactor} and {@code
- * Mechanism}, {@code Solution} with {@code Motions}, {@code Deflection}; {@code StabilityFunctions}
- * and {@code Across} on {@code Stumpff}, {@code Eccentric}, {@code SecondOrderLimits}; {@code
- * CriticalCount} and {@code BuckledShape} on a {@code Cutting}; {@code MovingMasses} of {@code
- * BeamMass} and {@code ItemMass} under {@code Subspace}.
+ * {@code Joint}, {@code Condensation} and {@code HeldEnds}, {@code Structure}, {@code Loading} with
+ * {@code Span} and {@code Term}, {@code Equations} over {@code Assembly} and {@code BandFactor} and
+ * {@code Mechanism}, {@code Solution} with {@code Motions}, {@code Deflection}; {@code
+ * StabilityFunctions} and {@code Across} on {@code Stumpff}, {@code Eccentric}, {@code
+ * SecondOrderLimits}; {@code CriticalCount} and {@code BuckledShape} on a {@code Cutting}; {@code
+ * MovingMasses} of {@code BeamMass} and {@code ItemMass} under {@code Subspace}.
  *
  * <p>Sources: slope deflection and direct stiffness as in any text on matrix analysis of
  * structures; Timoshenko and Gere, Theory of Elastic Stability (1961, from memory); the count of
