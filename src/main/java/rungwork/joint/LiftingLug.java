@@ -69,14 +69,12 @@ final class LiftingLug {
                   * in[5]
                   / in[6]);
 
-  private final Tab tab;
-  private final FaceLoad load;
+  private final PinnedPlate plate;
   private final Step force;
   private final EdgeDistances direction;
 
-  LiftingLug(Tab tab, FaceLoad load, Step force, EdgeDistances direction) {
-    this.tab = tab;
-    this.load = load;
+  LiftingLug(PinnedPlate plate, Step force, EdgeDistances direction) {
+    this.plate = plate;
     this.force = force;
     this.direction = direction;
   }
@@ -86,63 +84,45 @@ final class LiftingLug {
   }
 
   private Check tearing() {
-    double hole = tab.eye().hole();
-    Step loose = LOOSE.with(pin(), hole);
-    Step width = WIDTH.with(thickness(), direction.across(), fu(), tab.yieldAtHole(), hole);
-    Step strength = TEAR.with(loose.result(), fu(), thickness(), width.result(), gamma());
+    double hole = plate.hole();
+    Step loose = LOOSE.with(plate.pin(), hole);
+    Step width = WIDTH.with(plate.thickness(), direction.across(), plate.fu(), plate.fy(), hole);
+    Step strength =
+        TEAR.with(loose.result(), plate.fu(), plate.thickness(), width.result(), plate.gamma());
     return Finding.compare(force, strength)
         .after(loose, width)
-        .answers(asks("tearing beside the hole, second opinion"), basis());
+        .answers(plate.asks("tearing beside the hole, second opinion"), basis());
   }
 
   private Check shearingOut() {
-    Step plane = SHEAR_PLANE.with(direction.along(), pin(), tab.eye().hole());
-    Step strength = DOUBLE_SHEAR.with(fu(), plane.result(), thickness(), gamma());
+    Step plane = SHEAR_PLANE.with(direction.along(), plate.pin(), plate.hole());
+    Step strength = DOUBLE_SHEAR.with(plate.fu(), plane.result(), plate.thickness(), plate.gamma());
     return Finding.compare(force, strength)
         .after(plane)
-        .answers(asks("shearing out of the hole, second opinion"), basis());
+        .answers(plate.asks("shearing out of the hole, second opinion"), basis());
   }
 
   /** Hoop tension beyond the hole, on the one plane in the force's line. */
   private Check splitting() {
-    double hole = tab.eye().hole();
-    Step loose = LOOSE.with(pin(), hole);
+    double hole = plate.hole();
+    Step loose = LOOSE.with(plate.pin(), hole);
     Step strength =
         SPLIT.with(
             loose.result(),
-            fu(),
+            plate.fu(),
             direction.along(),
             direction.across(),
             hole,
-            thickness(),
-            gamma());
+            plate.thickness(),
+            plate.gamma());
     return Finding.compare(force, strength)
         .after(loose)
-        .answers(asks("splitting of the end (hoop), second opinion"), basis());
+        .answers(plate.asks("splitting of the end (hoop), second opinion"), basis());
   }
 
   private Basis basis() {
     return new Basis(
-        LimitState.ULTIMATE, "1.20 of ASME BTH-1, without its Nd, and " + load.factors().design());
-  }
-
-  private Question asks(String what) {
-    return Question.of(what, tab.name(), load).at("hole");
-  }
-
-  private double thickness() {
-    return tab.plate().thickness();
-  }
-
-  private double pin() {
-    return tab.eye().bolt().size().diameter();
-  }
-
-  private double fu() {
-    return tab.ultimateAtHole();
-  }
-
-  private double gamma() {
-    return load.factors().design().value();
+        LimitState.ULTIMATE,
+        "1.20 of ASME BTH-1, without its Nd, and " + plate.load().factors().design());
   }
 }

@@ -97,20 +97,16 @@ final class ObliqueLug {
           HANDBOOK,
           in -> Math.pow(Math.pow(in[0] / in[1], 1.6) + Math.pow(in[2] / in[3], 1.6), 0.625));
 
-  private final Tab tab;
-  private final FaceLoad load;
-  private final double gamma;
+  private final PinnedPlate plate;
 
-  ObliqueLug(Tab tab, FaceLoad load) {
-    this.tab = tab;
-    this.load = load;
-    gamma = load.factors().design().value();
+  ObliqueLug(PinnedPlate plate) {
+    this.plate = plate;
   }
 
   /** The interaction; nothing under a force straight towards the face, which only bears. */
   Optional<Check> check() {
-    Wrench w = load.wrench();
-    int plates = tab.plate().count().plates();
+    Wrench w = plate.load().wrench();
+    int plates = plate.plates();
     Step along = PULL.with(w.fz(), plates);
     Step across = PUSH.with(w.fx(), plates);
     if (along.result() == 0 && across.result() == 0) {
@@ -124,25 +120,21 @@ final class ObliqueLug {
         Finding.ratio(use)
             .after(lines)
             .after(along, across)
-            .answers(
-                Question.of("force at an angle, second opinion", tab.name(), load)
-                    .at("hole")
-                    .with(CAUTION),
-                basis()));
+            .answers(plate.asks("force at an angle, second opinion").with(CAUTION), basis()));
   }
 
   /** Shearing out, net section, along; strut, across. */
   private List<Step> strengths() {
-    double hole = tab.eye().hole();
-    double width = tab.plate().width();
-    double t = tab.plate().thickness();
-    double fu = tab.ultimateAtHole();
-    Step plane = PLANE.with(tab.eye().end(), hole, width);
-    Step shear = SHEARING_OUT.with(fu, plane.result(), t, gamma);
-    Step beside = LiftingLug.WIDTH.with(t, (width - hole) / 2, fu, tab.yieldAtHole(), hole);
-    Step net = NET_SECTION.with(fu, beside.result(), t, gamma);
+    double hole = plate.hole();
+    double width = plate.width();
+    double t = plate.thickness();
+    double fu = plate.fu();
+    Step plane = PLANE.with(plate.tab().eye().end(), hole, width);
+    Step shear = SHEARING_OUT.with(fu, plane.result(), t, plate.gamma());
+    Step beside = LiftingLug.WIDTH.with(t, (width - hole) / 2, fu, plate.fy(), hole);
+    Step net = NET_SECTION.with(fu, beside.result(), t, plate.gamma());
     Step axial = AXIAL.with(net.result(), shear.result());
-    Step strut = STRUTTED.with(tab.yieldAtHole(), width, hole, t, gamma);
+    Step strut = STRUTTED.with(plate.fy(), width, hole, t, plate.gamma());
     Step transverse = SIDEWAYS.with(strut.result(), axial.result());
     return List.of(plane, shear, beside, net, axial, strut, transverse);
   }
@@ -150,7 +142,7 @@ final class ObliqueLug {
   private Basis basis() {
     return new Basis(
         LimitState.ULTIMATE,
-        "interaction of the aircraft handbooks and " + load.factors().design());
+        "interaction of the aircraft handbooks and " + plate.load().factors().design());
   }
 
   private static double planeAt40(double end, double hole, double width) {

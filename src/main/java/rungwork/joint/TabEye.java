@@ -78,16 +78,14 @@ final class TabEye {
   private static final String DISHING =
       "A thin end may also buckle sideways (dishing) under a pull.";
 
-  private final Tab tab;
-  private final FaceLoad load;
+  private final PinnedPlate plate;
   private final Step force;
   private final EdgeDistances direction;
 
   TabEye(Tab tab, FaceLoad load) {
-    this.tab = tab;
-    this.load = load;
+    plate = new PinnedPlate(tab, load);
     Wrench wrench = load.wrench();
-    force = FORCE.with(wrench.fx(), wrench.fz(), tab.plate().count().plates());
+    force = FORCE.with(wrench.fx(), wrench.fz(), plate.plates());
     direction = new EdgeDistances(tab, wrench.fx(), wrench.fz());
   }
 
@@ -97,12 +95,12 @@ final class TabEye {
       return checks;
     }
     checks.add(bearing());
-    new ObliqueLug(tab, load).check().ifPresent(checks::add);
+    new ObliqueLug(plate).check().ifPresent(checks::add);
     if (direction.meetsFreeEdge()) {
       checks.add(tearing());
       checks.add(shearingOut());
-      checks.addAll(new LiftingLug(tab, load, force, direction).checks());
-      if (tab.eye().hole() > 2.5 * thickness() * (1 + Rounding.TOLERANCE)) {
+      checks.addAll(new LiftingLug(plate, force, direction).checks());
+      if (plate.hole() > 2.5 * plate.thickness() * (1 + Rounding.TOLERANCE)) {
         checks.add(dishing());
       }
     }
@@ -110,60 +108,40 @@ final class TabEye {
   }
 
   private Check tearing() {
-    Step effective = EFFECTIVE.with(thickness(), BESIDE, direction.across());
-    Step strength = RUPTURE.with(phi(), thickness(), effective.result(), fu(), gamma());
+    Step effective = EFFECTIVE.with(plate.thickness(), BESIDE, direction.across());
+    Step strength =
+        RUPTURE.with(plate.phi(), plate.thickness(), effective.result(), plate.fu(), plate.gamma());
     return Finding.compare(force, strength)
         .after(effective)
-        .answers(asks("tearing beside the hole").with(DISHING), load.factors().american());
+        .answers(
+            plate.asks("tearing beside the hole").with(DISHING), plate.load().factors().american());
   }
 
   private Check shearingOut() {
-    Step area = SHEAR_AREA.with(thickness(), direction.along(), pin());
-    Step strength = SHEAR_OUT.with(phi(), fu(), area.result(), gamma());
+    Step area = SHEAR_AREA.with(plate.thickness(), direction.along(), plate.pin());
+    Step strength = SHEAR_OUT.with(plate.phi(), plate.fu(), area.result(), plate.gamma());
     return Finding.compare(force, strength)
         .after(area)
-        .answers(asks("shearing out of the hole"), load.factors().american());
+        .answers(plate.asks("shearing out of the hole"), plate.load().factors().american());
   }
 
   private Check bearing() {
-    Step strength = BEARING.with(phi(), tab.yieldAtHole(), pin(), thickness(), gamma());
+    Step strength =
+        BEARING.with(plate.phi(), plate.fy(), plate.pin(), plate.thickness(), plate.gamma());
     return Finding.compare(force, strength)
-        .answers(asks("bearing in the hole"), load.factors().american());
+        .answers(plate.asks("bearing in the hole"), plate.load().factors().american());
   }
 
   private Check dishing() {
-    return asks("sideways buckling of the end")
+    return plate
+        .asks("sideways buckling of the end")
         .open(
-            load.factors().yield(),
+            plate.load().factors().yield(),
             Reason.of(
                 "the hole of {} is wider than 2.5 times the plate of {}, beyond the proportions of"
                     + " EN 1993-1-8, table 3.9; no formula with a source is at hand",
-                Amount.length(tab.eye().hole()),
-                Amount.length(thickness())),
+                Amount.length(plate.hole()),
+                Amount.length(plate.thickness())),
             "EN 1993-1-8:2005, table 3.9, type B");
-  }
-
-  private Question asks(String what) {
-    return Question.of(what, tab.name(), load).at("hole");
-  }
-
-  private double thickness() {
-    return tab.plate().thickness();
-  }
-
-  private double pin() {
-    return tab.eye().bolt().size().diameter();
-  }
-
-  private double fu() {
-    return tab.ultimateAtHole();
-  }
-
-  private double phi() {
-    return load.factors().phi();
-  }
-
-  private double gamma() {
-    return load.factors().design().value();
   }
 }
