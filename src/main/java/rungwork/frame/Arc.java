@@ -60,7 +60,7 @@ public record Arc(String name, String start, String end, Point through, int piec
   }
 
   private void refuseOffPlane(double off) {
-    if (Math.abs(off) > Frame.FLATNESS) {
+    if (Math.abs(off) > FrameRules.FLATNESS) {
       throw new ModelException(
           "arc %s passes a place %s out of the frame's plane"
               .formatted(name, Scale.MM.show(Math.abs(off))));

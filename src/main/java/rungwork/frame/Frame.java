@@ -7,21 +7,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
-import java.util.stream.Stream;
 import rungwork.fault.ModelException;
-import rungwork.fault.Scale;
 
 /**
  * A frame as data: nodes, beams and supports in one plane, or, where it is so begun, leaving that
  * plane. Immutable; knows no solving.
  */
 public final class Frame {
-  /** Nodes farther than this from the frame's plane are refused [m]: a tenth of a millimetre. */
-  static final double FLATNESS = 1e-4;
-
-  /** A beam that runs this close to the frame's normal has no y [1]: a thousandth of its length. */
-  private static final double UPRIGHT = 1e-3;
-
   private final Plane plane;
   private final boolean mayRise;
   private final Map<String, Node> nodes;
@@ -35,16 +27,9 @@ public final class Frame {
     nodes = new LinkedHashMap<>(builder.nodes);
     beams = new LinkedHashMap<>(builder.beams);
     supports = List.copyOf(builder.supports);
-    refuseEmpty();
-    refuseUnknownNodes();
-    if (!mayRise) {
-      nodes.values().forEach(this::refuseOffPlane);
-      beams.values().forEach(this::refuseArms);
-    }
-    beams.values().forEach(this::refuseCoupled);
-    refuseCoincident();
-    beams.values().forEach(this::refuseUpright);
-    flat = !mayRise || liesFlat();
+    FrameRules rules = new FrameRules(this, mayRise);
+    rules.check();
+    flat = !mayRise || rules.liesFlat();
   }
 
   /**
@@ -215,95 +200,6 @@ public final class Frame {
   private static ModelException unknown(String what, String name, Iterable<String> known) {
     return new ModelException(
         "there is no " + what + " named " + name + "; there are " + String.join(", ", known));
-  }
-
-  private void refuseEmpty() {
-    if (beams.isEmpty()) {
-      throw new ModelException("the frame has no beams");
-    }
-  }
-
-  private void refuseUnknownNodes() {
-    for (Beam beam : beams.values()) {
-      node(beam.start());
-      node(beam.end());
-    }
-    supports.forEach(support -> node(support.node()));
-  }
-
-  private void refuseOffPlane(Node node) {
-    double off = offPlane(node);
-    if (Math.abs(off) > FLATNESS) {
-      throw new ModelException(
-          "node " + node.name() + " lies " + Scale.MM.show(off) + " out of the frame's plane");
-    }
-  }
-
-  private double offPlane(Node node) {
-    double level = plane.toFrame(nodes.values().iterator().next().at())[2];
-    return plane.toFrame(node.at())[2] - level;
-  }
-
-  private double offPlane(End.Arm arm) {
-    return plane.toFrame(arm.x(), arm.y(), arm.z())[2];
-  }
-
-  private boolean liesFlat() {
-    return nodes.values().stream().allMatch(node -> Math.abs(offPlane(node)) <= FLATNESS)
-        && beams.values().stream()
-            .flatMap(beam -> Stream.of(beam.atStart().arm(), beam.atEnd().arm()))
-            .allMatch(arm -> Math.abs(offPlane(arm)) <= FLATNESS);
-  }
-
-  private void refuseUpright(Beam beam) {
-    Point from = startOf(beam);
-    Point to = endOf(beam);
-    double[] run = plane.toFrame(to.x() - from.x(), to.y() - from.y(), to.z() - from.z());
-    if (Math.hypot(run[0], run[1]) < UPRIGHT * Math.abs(run[2])) {
-      throw new ModelException(
-          "beam %s runs along the normal of the frame's plane, so that nothing says how its section lies; let it lean, or choose another plane"
-              .formatted(beam.name()));
-    }
-  }
-
-  private void refuseCoupled(Beam beam) {
-    beam.section()
-        .unfitForFlatFrame()
-        .ifPresent(
-            reason -> {
-              throw new ModelException("beam " + beam.name() + " cannot be used: " + reason);
-            });
-  }
-
-  private void refuseArms(Beam beam) {
-    refuseArm(beam, beam.atStart().arm(), beam.start());
-    refuseArm(beam, beam.atEnd().arm(), beam.end());
-  }
-
-  private void refuseArm(Beam beam, End.Arm arm, String node) {
-    double off = offPlane(arm);
-    if (Math.abs(off) > FLATNESS) {
-      throw new ModelException(
-          "the rigid arm of beam %s at node %s leaves the frame's plane by %s; it would turn pulling into bending out of the plane, which a flat frame cannot follow; keep the arm in the plane"
-              .formatted(beam.name(), node, Scale.MM.show(off)));
-    }
-  }
-
-  private void refuseCoincident() {
-    for (Beam beam : beams.values()) {
-      if (length(beam) < FLATNESS) {
-        throw new ModelException(
-            "beam "
-                + beam.name()
-                + " is "
-                + Scale.MM.show(length(beam))
-                + " long: its ends at nodes "
-                + beam.start()
-                + " and "
-                + beam.end()
-                + " are at the same place");
-      }
-    }
   }
 
   /** Collects the parts of a frame. */

@@ -42,8 +42,9 @@
  * rungwork.frame.Point}, {@link rungwork.frame.Wrench}, {@link rungwork.frame.Plane}, {@link
  * rungwork.frame.Node}, {@link rungwork.frame.Stock}, {@link rungwork.frame.Beam} with {@link
  * rungwork.frame.End} and {@link rungwork.frame.Release}, {@link rungwork.frame.Support} with
- * {@link rungwork.frame.Freedom}, {@link rungwork.frame.Arc}, {@link rungwork.frame.Frame}, {@link
- * rungwork.frame.Load}, {@link rungwork.frame.LoadCase}, {@link rungwork.frame.Mass}.
+ * {@link rungwork.frame.Freedom}, {@link rungwork.frame.Arc}, {@link rungwork.frame.Frame} with its
+ * {@code FrameRules}, {@link rungwork.frame.Load}, {@link rungwork.frame.LoadCase}, {@link
+ * rungwork.frame.Mass}.
  *
  * <p>This room must not know how a frame is solved.
  */
