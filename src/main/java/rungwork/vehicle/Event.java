@@ -2,6 +2,7 @@ package rungwork.vehicle;
 
 import static rungwork.quantity.Quantities.si;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -13,11 +14,8 @@ import rungwork.check.DesignFactor;
 import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
-import rungwork.frame.Mass;
-import rungwork.frame.Point;
 import rungwork.frame.Wrench;
 import rungwork.solve.AppliedWrench;
-import rungwork.solve.InertiaBalance;
 
 /**
  * Something that happens to a vehicle, with the source of its factors. What it does to the frame
@@ -88,9 +86,6 @@ public record Event(String name, String source, List<String> assumptions, Kind k
     /** A narrow obstacle meets the middle of the foremost crossmember. */
     CENTRE;
 
-    /** Rail tips farther apart along x than this do not meet a wall together [m]: 1 mm. */
-    private static final double LEVEL = 1e-3;
-
     /**
      * Where it hits in a sentence.
      *
@@ -98,81 +93,6 @@ public record Event(String name, String source, List<String> assumptions, Kind k
      */
     public String words() {
       return name().toLowerCase(Locale.ROOT).replace('_', ' ');
-    }
-
-    /**
-     * The forces of the obstacle when it decelerates a vehicle.
-     *
-     * @param vehicle the vehicle with its frame's own masses
-     * @param ladder its frame
-     * @param push how hard and how high
-     * @return one force, or one at each tip
-     */
-    List<AppliedWrench> forces(Vehicle vehicle, Ladder ladder, Push push) {
-      List<Mass> masses = vehicle.masses().stream().map(Mass::amplified).toList();
-      double force = masses.stream().mapToDouble(Mass::kilograms).sum() * push.deceleration;
-      Front front = new Front(ladder, push);
-      return switch (this) {
-        case FULL_WIDTH -> bothTips(masses, front, force);
-        case LEFT_TIP -> List.of(front.at("left tip", force));
-        case RIGHT_TIP -> List.of(front.at("right tip", force));
-        case CENTRE -> List.of(front.at(ladder.crossmembers().get(0).name() + " middle", force));
-      };
-    }
-
-    /**
-     * With yaw accelerations l and r from the left and the right tip alone, s l + (1 − s) r = 0.
-     */
-    private static List<AppliedWrench> bothTips(List<Mass> masses, Front front, double force) {
-      refuseUneven(front.ladder);
-      double left = yaw(masses, front.at("left tip", force));
-      double right = yaw(masses, front.at("right tip", force));
-      double share = right / (right - left);
-      if (!(share >= 0 && share <= 1)) {
-        throw new ModelException(
-            "the centre of mass lies beside the rail tips of ladder "
-                + front.ladder.name()
-                + ": a full-width wall cannot stop it without yaw");
-      }
-      return List.of(
-          front.at("left tip", share * force), front.at("right tip", (1 - share) * force));
-    }
-
-    private static double yaw(List<Mass> masses, AppliedWrench force) {
-      return InertiaBalance.of(masses, List.of(force)).acceleration().alphaZ();
-    }
-
-    /**
-     * How an obstacle pushes.
-     *
-     * @param deceleration of the centre of the amplified masses [m/s²]
-     * @param height of its force [m]; empty for that of the place that it meets
-     */
-    record Push(double deceleration, OptionalDouble height) {}
-
-    /** A ladder's front under a push. */
-    record Front(Ladder ladder, Push push) {
-      AppliedWrench at(String feature, double force) {
-        Point met = ladder.node(feature).at();
-        Point there = new Point(met.x(), met.y(), push.height.orElse(met.z()));
-        return new AppliedWrench(
-            "obstacle at " + feature, Wrench.force(-force, 0, 0), there, List.of(feature));
-      }
-    }
-
-    private static void refuseUneven(Ladder ladder) {
-      double left = ladder.rail(Side.LEFT).x();
-      double right = ladder.rail(Side.RIGHT).x();
-      if (Math.abs(left - right) > LEVEL) {
-        throw new ModelException(
-            "the rail tips of ladder "
-                + ladder.name()
-                + " are at x "
-                + Scale.MM.show(left)
-                + " and "
-                + Scale.MM.show(right)
-                + ": a full-width wall meets one of them alone; ask for that tip");
-      }
     }
   }
 
@@ -415,23 +335,11 @@ public record Event(String name, String source, List<String> assumptions, Kind k
   private static Event frontalImpact(
       Quantity<Acceleration> deceleration, Hit hit, OptionalDouble height) {
     double a = Guard.positive("frontal impact", si("frontal impact", deceleration), Scale.G);
-    String up = height.isEmpty() ? "" : ", " + Scale.MM.show(height.getAsDouble(), 3) + " up";
+    FrontalPush push = new FrontalPush(hit, a, height);
+    List<String> assumptions = new ArrayList<>(push.assumptions());
+    assumptions.add(WHEELS_ON_MOUNTS);
     return new Event(
-        "frontal impact, " + hit.words() + up + ", " + Scale.G.show(a, 2),
-        "deceleration stated by the user",
-        List.of(
-            "the force is the sum of all masses, those on springs and belts amplified, times the"
-                + " deceleration of their centre",
-            "the force is straight rearwards at "
-                + (height.isEmpty()
-                    ? "the height of the rails where it meets them"
-                    : "the stated height")
-                + "; no friction at the wall",
-            "the body is free to pitch and, unless both tips are held alike, to yaw; the tyres keep"
-                + " their standing loads",
-            WHEELS_ON_MOUNTS),
-        Kind.IMPACT,
-        (vehicle, ladder) -> hit.forces(vehicle, ladder, new Hit.Push(a, height)));
+        push.words(), "deceleration stated by the user", assumptions, Kind.IMPACT, push::on);
   }
 
   private static Event driving(String name, String source, String assumption, Scene scene) {

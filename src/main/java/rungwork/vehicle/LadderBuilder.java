@@ -169,21 +169,11 @@ public final class LadderBuilder {
    * @throws ModelException naming the part that is wrong
    */
   public Ladder build() {
-    refuseMissing();
-    refuseCrossedRails();
+    LadderRules rules = new LadderRules(this);
+    rules.checkRails();
     crossmembers.sort(Comparator.comparingDouble(crossmember -> -crossmember.x()));
-    for (int i = 0; i < crossmembers.size(); i++) {
-      refuseOffRails("crossmember " + crossmembers.get(i).name(), crossmembers.get(i).x());
-      refuseSameStation(i);
-    }
-    mounts.forEach(this::refuseMisplaced);
     kickUps.sort(Comparator.comparingDouble(kickUp -> -kickUp.front()));
-    for (int i = 0; i < kickUps.size(); i++) {
-      refuseOffRails("the foot of kick-up " + kickUps.get(i).name(), kickUps.get(i).foot());
-      refuseOffRails("the head of kick-up " + kickUps.get(i).name(), kickUps.get(i).head());
-      refuseOverlap(i);
-    }
-    kickUps.forEach(this::refuseUnderground);
+    rules.checkCarried();
     return new Ladder(this);
   }
 
@@ -207,151 +197,5 @@ public final class LadderBuilder {
             + unknown
             + "; it has "
             + String.join(", ", known));
-  }
-
-  private void refuseMissing() {
-    if (Double.isNaN(level)) {
-      throw new ModelException(
-          "ladder " + name + " has no level; give the height of the rails' centroid line");
-    }
-    for (Side side : Side.values()) {
-      if (!rails.containsKey(side) || rails.get(side).reaches().isEmpty()) {
-        throw new ModelException("ladder " + name + " has no " + Ladder.railPart(side));
-      }
-    }
-    if (crossmembers.isEmpty()) {
-      throw new ModelException("ladder " + name + " has no crossmember; its rails are not joined");
-    }
-  }
-
-  private void refuseCrossedRails() {
-    Rail left = rails.get(Side.LEFT);
-    Rail right = rails.get(Side.RIGHT);
-    List<Double> stations = new ArrayList<>(List.of(left.x(), right.x()));
-    left.reaches().forEach(reach -> stations.add(reach.x()));
-    right.reaches().forEach(reach -> stations.add(reach.x()));
-    for (double x : stations) {
-      if (left.reaches(x) && right.reaches(x) && left.yAt(x) <= right.yAt(x)) {
-        throw new ModelException(
-            "the left rail is at y "
-                + Scale.MM.show(left.yAt(x))
-                + " where the right rail is at y "
-                + Scale.MM.show(right.yAt(x))
-                + ", at x "
-                + Scale.MM.show(x)
-                + "; the left rail must stay to the left");
-      }
-    }
-  }
-
-  private void refuseOffRails(String what, double x) {
-    for (Side side : Side.values()) {
-      refuseOffRail(what, x, rails.get(side));
-    }
-  }
-
-  private static void refuseOffRail(String what, double x, Rail rail) {
-    if (!rail.reaches(x)) {
-      throw new ModelException(
-          what
-              + " sits at x "
-              + Scale.MM.show(x)
-              + (x > rail.x() ? ", ahead of" : ", behind")
-              + " the rails, which run from "
-              + Scale.MM.show(rail.x())
-              + " to "
-              + Scale.MM.show(rail.tail()));
-    }
-  }
-
-  private void refuseSameStation(int index) {
-    if (index > 0
-        && crossmembers.get(index - 1).x() - crossmembers.get(index).x() < Layout.SAME_PLACE) {
-      throw new ModelException(
-          "crossmembers "
-              + crossmembers.get(index - 1).name()
-              + " and "
-              + crossmembers.get(index).name()
-              + " both sit at x "
-              + Scale.MM.show(crossmembers.get(index).x()));
-    }
-  }
-
-  private void refuseOverlap(int index) {
-    if (index == 0) {
-      return;
-    }
-    Ladder.KickUp ahead = kickUps.get(index - 1);
-    Ladder.KickUp behind = kickUps.get(index);
-    if (behind.front() > ahead.rear()) {
-      throw new ModelException(
-          "kick-up "
-              + behind.name()
-              + " reaches forward to x "
-              + Scale.MM.show(behind.front())
-              + ", into kick-up "
-              + ahead.name()
-              + ", which reaches back to x "
-              + Scale.MM.show(ahead.rear())
-              + "; let one end where the next begins");
-    }
-  }
-
-  private void refuseUnderground(Ladder.KickUp kickUp) {
-    double head = level + kickUps.stream().mapToDouble(one -> one.at(kickUp.head())).sum();
-    if (head <= 0) {
-      throw new ModelException(
-          "kick-up "
-              + kickUp.name()
-              + " brings the rails to z "
-              + Scale.MM.show(head)
-              + " at x "
-              + Scale.MM.show(kickUp.head())
-              + "; they must stay above the ground");
-    }
-  }
-
-  private void refuseMisplaced(Mount mount) {
-    for (Side side : Side.values()) {
-      if (mount.member().equals(Ladder.railPart(side))) {
-        refuseOffRail("mount " + mount.name(), mount.at().x(), rails.get(side));
-        return;
-      }
-    }
-    Crossmember carrier =
-        crossmembers.stream()
-            .filter(crossmember -> crossmember.part().equals(mount.member()))
-            .findFirst()
-            .orElseThrow(
-                () ->
-                    new ModelException(
-                        "mount "
-                            + mount.name()
-                            + " sits on the "
-                            + mount.member()
-                            + ", but ladder "
-                            + name
-                            + " has only "
-                            + String.join(
-                                ", ", crossmembers.stream().map(Crossmember::part).toList())));
-    refuseBeside(mount, carrier);
-  }
-
-  private void refuseBeside(Mount mount, Crossmember carrier) {
-    double left = rails.get(Side.LEFT).yAt(carrier.x());
-    double right = rails.get(Side.RIGHT).yAt(carrier.x());
-    if (mount.at().y() > left || mount.at().y() < right) {
-      throw new ModelException(
-          "mount "
-              + mount.name()
-              + " sits at y "
-              + Scale.MM.show(mount.at().y())
-              + ", beside the "
-              + carrier.part()
-              + ", which runs from "
-              + Scale.MM.show(left)
-              + " to "
-              + Scale.MM.show(right));
-    }
   }
 }

@@ -16,7 +16,8 @@ import rungwork.frame.Wrench;
 import rungwork.solve.AppliedWrench;
 
 class EventTest {
-  private static final Event.Hit.Push HUNDRED = new Event.Hit.Push(100, OptionalDouble.empty());
+  private static final FrontalPush WALL =
+      new FrontalPush(Event.Hit.FULL_WIDTH, 100, OptionalDouble.empty());
 
   private static final double G = 9.80665;
 
@@ -157,13 +158,13 @@ class EventTest {
     message(
         "the rail tips of ladder stagger are at x 450.0 mm and 400.0 mm: a full-width wall meets"
             + " one of them alone; ask for that tip",
-        () -> Event.Hit.FULL_WIDTH.forces(Curlew.vehicle(), ladder, HUNDRED));
+        () -> WALL.on(Curlew.vehicle(), ladder));
     Vehicle beside =
         Curlew.parts().mass("block", kg(6000), Curlew.at(-1000, 480, 380), "middle left").build();
     message(
         "the centre of mass lies beside the rail tips of ladder Curlew: a full-width wall cannot"
             + " stop it without yaw",
-        () -> Event.Hit.FULL_WIDTH.forces(beside, Curlew.ladder(), HUNDRED));
+        () -> WALL.on(beside, Curlew.ladder()));
   }
 
   private static List<Wrench> forces(Event event) {
