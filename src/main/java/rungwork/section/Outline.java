@@ -18,15 +18,6 @@ import rungwork.fault.Scale;
  *     round, so that it subtracts
  */
 public record Outline(List<List<Segment>> loops) {
-  /** Trials after which a level is known for certain; most take less than ten. */
-  private static final int TRIALS = 100;
-
-  /** An area that is off by this part is met: rounding [1]. */
-  private static final double ROUNDING = 1e-15;
-
-  /** Bending that changes the strain by less than this part counts as none: rounding [1]. */
-  private static final double NO_BEND = 1e-12;
-
   /** Copies its loops. */
   public Outline {
     loops = loops.stream().map(List::copyOf).toList();
@@ -113,29 +104,6 @@ public record Outline(List<List<Segment>> loops) {
   }
 
   /**
-   * The plastic modulus for bending about y, ∫|z − level| dA about the level that halves the area
-   * [m³].
-   */
-  double plasticModulus() {
-    return plasticModulus(0);
-  }
-
-  /**
-   * The same when part of the area carries a force: ∫ ± (z − centroid) dA, positive above the level
-   * that leaves that part of the area over [m³].
-   *
-   * @param share of the area that the force takes, from −1 in compression to 1 in tension [1]
-   * @return moment about y over the yield strength
-   */
-  double plasticModulus(double share) {
-    Moments all = moments();
-    double level = level(all.area() * (1 + share) / 2, all.area());
-    Half above = above(level);
-    double centre = all.z() / all.area();
-    return 2 * (above.moment() + (level - centre) * above.area());
-  }
-
-  /**
    * What it takes to strain the whole area plastically, for a yield strength of one: ∫|stretch +
    * bendY·z − bendZ·y| dA, exact. With one of the three alone it is A, or a plastic modulus.
    *
@@ -146,14 +114,8 @@ public record Outline(List<List<Segment>> loops) {
    */
   public double plasticWork(double stretch, double bendY, double bendZ) {
     Guard.finite("stretch", stretch);
-    double bend = Guard.finite("bend", Math.hypot(bendY, bendZ));
-    Moments all = moments();
-    if (bend * reach(Spot::size) <= NO_BEND * Math.abs(stretch)) {
-      return Math.abs(stretch) * all.area();
-    }
-    Outline along = turned(Turn.by(Math.atan2(-bendZ, bendY)));
-    double level = -stretch / bend;
-    return bend * (2 * along.above(level).moment() - along.moments().z() + level * all.area());
+    Guard.finite("bend", Math.hypot(bendY, bendZ));
+    return new NeutralAxis(this).work(stretch, bendY, bendZ);
   }
 
   /** The same outline, laid differently. */
@@ -165,36 +127,8 @@ public record Outline(List<List<Segment>> loops) {
     return new Outline(turned.loops.stream().map(Outline::bore).toList());
   }
 
-  /** The level with so much area above it, by chords; an end that stays counts half (Illinois). */
-  private double level(double wanted, double area) {
-    double low = -reach(Spot::z);
-    double high = -low;
-    double tooMuch = area - wanted;
-    double tooLittle = -wanted;
-    double level = low;
-    int moved = 0;
-    for (int i = 0; i < TRIALS; i++) {
-      level = low + (high - low) * tooMuch / (tooMuch - tooLittle);
-      double off = above(level).area() - wanted;
-      if (Math.abs(off) <= ROUNDING * area || !(level > low && level < high)) {
-        return level;
-      }
-      if (off > 0) {
-        low = level;
-        tooMuch = off;
-        tooLittle = moved > 0 ? tooLittle / 2 : tooLittle;
-        moved = 1;
-      } else {
-        high = level;
-        tooLittle = off;
-        tooMuch = moved < 0 ? tooMuch / 2 : tooMuch;
-        moved = -1;
-      }
-    }
-    return level;
-  }
-
-  private Half above(double level) {
+  /** What of it lies above a level. */
+  Half above(double level) {
     Half sum = Half.NONE;
     for (List<Segment> loop : loops) {
       for (Segment piece : loop) {
@@ -295,7 +229,7 @@ public record Outline(List<List<Segment>> loops) {
                 + Scale.NUMBER.show(share)
                 + " times that at yield leaves no moment; it may reach 1");
       }
-      return section.outline().turned(Turn.by(-angle)).plasticModulus(share);
+      return new NeutralAxis(section.outline().turned(Turn.by(-angle))).modulus(share);
     }
 
     /**
@@ -311,34 +245,8 @@ public record Outline(List<List<Segment>> loops) {
      * @return the part of the plastic moment that is left [1]
      */
     public double byStandard(double axis, double share) {
-      if (section.torsion() != Torsion.CLOSED) {
-        throw new ModelException(
-            "section "
-                + section.name()
-                + " is no tube; the standard's curve is for rectangular and round tubes");
-      }
-      double n = Math.abs(Guard.finite("share of the axial force", share));
-      if (section.walls().stream().anyMatch(wall -> wall.edge() == Wall.Edge.ROUND)) {
-        return 1 - Math.pow(n, 1.7);
-      }
-      double webs = Math.min(0.5, 1 - flanges(axis) / section.properties().area());
-      return Math.min(1, (1 - n) / (1 - 0.5 * webs));
-    }
-
-    /** 2·b·t: whole width of the walls along the axis times their thickness. */
-    private double flanges(double axis) {
-      boolean aboutY = Math.abs(Math.cos(axis)) > Math.abs(Math.sin(axis));
-      ToDoubleFunction<Spot> along = aboutY ? Spot::y : Spot::z;
-      double width = reach(along) + reach(spot -> -along.applyAsDouble(spot));
-      return section.walls().stream()
-          .filter(wall -> isAlong(wall, along))
-          .mapToDouble(wall -> width * wall.thickness())
-          .sum();
-    }
-
-    private static boolean isAlong(Wall wall, ToDoubleFunction<Spot> coordinate) {
-      Spot run = wall.to().minus(wall.from());
-      return Math.abs(coordinate.applyAsDouble(run)) > run.size() / 2;
+      return new StandardTubeCurve(section)
+          .left(axis, Guard.finite("share of the axial force", share));
     }
   }
 }

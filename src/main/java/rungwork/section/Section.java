@@ -29,9 +29,6 @@ public record Section(
     Outline outline,
     Optional<Net> net) {
 
-  /** Two axes closer than this part of the section's size are one: rounding of double numbers. */
-  private static final double ROUNDING = 1e-6;
-
   private static final String TURNED = " turned";
 
   /** Refuses a section without a name; copies its lists. */
@@ -421,10 +418,11 @@ public record Section(
     public double[] moments(double n, double my, double mz) {
       double aboutY = Guard.finite("moment about y", my - n * centroid.z());
       double aboutZ = Guard.finite("moment about z", mz + n * centroid.y());
-      double tilt = 1 - iyz * iyz / (iy * iz);
-      return new double[] {
-        (aboutY + aboutZ * iyz / iz) / tilt, (aboutZ + aboutY * iyz / iy) / tilt
-      };
+      return bending().about(aboutY, aboutZ);
+    }
+
+    private TiltedAxes bending() {
+      return new TiltedAxes(iy, iz, iyz);
     }
 
     /**
@@ -446,15 +444,9 @@ public record Section(
       return modulus(0, 1);
     }
 
-    private double stress(double[] moments, Spot at) {
-      return moments[0] * at.z() / iy - moments[1] * at.y() / iz;
-    }
-
     private double modulus(double my, double mz) {
-      double[] moments = moments(0, my, mz);
-      return Guard.solved(
-          "elastic modulus of the net section",
-          1 / outline.furthest(spot -> Math.abs(stress(moments, spot.minus(centroid)))));
+      double most = outline.furthest(at -> Math.abs(bending().stress(my, mz, at.minus(centroid))));
+      return Guard.solved("elastic modulus of the net section", 1 / most);
     }
 
     Net turned(Turn turn) {
@@ -496,20 +488,7 @@ public record Section(
    * @return the reason, or nothing when it fits
    */
   public Optional<String> unfitForFlatFrame() {
-    Properties p = properties;
-    if (Math.abs(p.iyz()) > ROUNDING * (p.iy() + p.iz())) {
-      double turned = Math.abs(Math.toDegrees(p.principalAngle()));
-      double angle = Math.min(turned, 90 - turned);
-      return Optional.of(
-          "its principal axes stand %s° off the frame's plane; bending in the plane would push it out, which a flat frame cannot follow; use a tube, a flat bar or an upright channel"
-              .formatted(Scale.NUMBER.number(Math.abs(angle), 3)));
-    }
-    if (Math.abs(p.shearCentreZ()) > ROUNDING * Math.sqrt(p.area())) {
-      return Optional.of(
-          "its shear centre lies %s out of the frame's plane; bending would twist it, which a flat frame cannot follow; turn it by a quarter so that its axis of symmetry lies in the plane, as a channel's does with its web upright, or box it"
-              .formatted(Scale.MM.show(Math.abs(p.shearCentreZ()), 3)));
-    }
-    return Optional.empty();
+    return new FlatFrameFit(properties).reason();
   }
 
   /** The name and the sizes of the section in workshop units. */

@@ -66,8 +66,9 @@
  * rungwork.section.StressPoint}, {@link rungwork.section.Wall}, {@link rungwork.section.Torsion},
  * {@link rungwork.section.Outline.Moduli} (edges, inclined axes, axial force); for drawings {@link
  * rungwork.section.Outline} with {@link rungwork.section.Segment}; then the engines behind them,
- * {@code Moments}, {@code ThinWalls}, {@code Warping} and {@code RolledTorsion}, and a shape such
- * as {@code RectangularTube}.
+ * {@code Moments}, {@code NeutralAxis}, {@code TiltedAxes}, {@code ThinWalls}, {@code Warping} and
+ * {@code RolledTorsion}, what a flat frame asks, {@code FlatFrameFit}, and a shape such as {@code
+ * RectangularTube}.
  *
  * <p>Sources: EN 10219-2:2006 and EN 10210-2:2006 for tubes; EN 1993-1-1:2005 table 5.2 for what
  * counts as a flat width; DIN 1026-1, ASTM A6/A6M and EN 10055 for rolled channels and tees; EN
