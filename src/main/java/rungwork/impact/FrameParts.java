@@ -5,24 +5,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
-import java.util.stream.IntStream;
 import rungwork.check.Member;
 import rungwork.fault.ModelException;
-import rungwork.fault.Scale;
-import rungwork.frame.Mass;
-import rungwork.frame.Point;
 import rungwork.impact.OrderOfFailure.Detail;
 import rungwork.impact.OrderOfFailure.Elastic;
 import rungwork.impact.OrderOfFailure.Part;
 import rungwork.impact.OrderOfFailure.Zone;
 import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
-import rungwork.solve.AppliedWrench;
-import rungwork.solve.RigidAcceleration;
 import rungwork.vehicle.Balance;
 import rungwork.vehicle.Ladder;
-import rungwork.vehicle.SeatDeceleration;
 import rungwork.vehicle.Side;
 
 /**
@@ -33,9 +25,6 @@ import rungwork.vehicle.Side;
  * @param rows the parts
  */
 record FrameParts(Balance balance, ElasticStage stage, List<FramePart> rows) {
-  /** Ratios beyond this say no more [1]. */
-  private static final double MOST = 1000;
-
   static final List<String> NOT_MADE =
       List.of(
           "welds between crossmembers and rails, bolts and tabs without a chain of their own",
@@ -77,49 +66,14 @@ record FrameParts(Balance balance, ElasticStage stage, List<FramePart> rows) {
     return rows.stream().map(FramePart::part).toList();
   }
 
-  /** Of two parts of the frame in the same run, of any other by the ends of their ranges. */
+  /** By how much one part is stronger than another, as {@link Margins#of}. */
   Range margin(Part front, Part behind) {
-    Range first = known(front);
-    Range second = known(behind);
-    Optional<FramePart> a = row(front);
-    Optional<FramePart> b = row(behind);
-    if (a.isEmpty() || b.isEmpty()) {
-      return new Range(
-          Kind.RATIO, over(second.low(), first.high()), over(second.high(), first.low()));
-    }
-    double[] low = ratios(b.get(), CrushTube.Strength.LOW, a.get(), CrushTube.Strength.HIGH);
-    double[] high = ratios(b.get(), CrushTube.Strength.HIGH, a.get(), CrushTube.Strength.LOW);
-    return new Range(
-        Kind.RATIO,
-        IntStream.range(0, low.length).mapToDouble(i -> low[i]).min().orElseThrow(),
-        IntStream.range(0, high.length).mapToDouble(i -> high[i]).max().orElseThrow());
-  }
-
-  private static double[] ratios(
-      FramePart behind, CrushTube.Strength ofBehind, FramePart front, CrushTube.Strength ofFront) {
-    double[] above = behind.first(ofBehind);
-    double[] below = front.first(ofFront);
-    return IntStream.range(0, above.length).mapToDouble(i -> over(above[i], below[i])).toArray();
-  }
-
-  /** A ratio, cut where it says no more; what gives way standing is below everything. */
-  private static double over(double behind, double front) {
-    return behind >= MOST * front ? MOST : behind / front;
-  }
-
-  private static Range known(Part part) {
-    return part.first()
-        .orElseThrow(
-            () -> new ModelException("part " + part.name() + " is not checked; it has no margin"));
-  }
-
-  private Optional<FramePart> row(Part part) {
-    return rows.stream().filter(row -> row.name().equals(part.name())).findFirst();
+    return new Margins(rows).of(front, behind);
   }
 
   /** Crush elements: the vehicle's deceleration when they push with their peak. */
   Part crush(CrushElement element, int met) {
-    double mass = felt().stream().mapToDouble(Mass::kilograms).sum();
+    double mass = elasticFigures().amplifiedMass();
     Range peak = element.foldingPeak();
     Range first = peak.times(met / mass).kindOf(Kind.ACCELERATION);
     List<String> notes = new ArrayList<>();
@@ -167,66 +121,12 @@ record FrameParts(Balance balance, ElasticStage stage, List<FramePart> rows) {
         detail);
   }
 
-  private List<Mass> felt() {
-    return balance.vehicle().masses().stream().map(Mass::amplified).toList();
-  }
-
   Elastic elastic() {
-    Range yield = firstYield();
-    double scale = yield.low() / stage.reference();
-    RigidAcceleration answer = balance.acceleration();
-    return new Elastic(
-        ElasticStage.words(balance.event().name()),
-        yield,
-        stage.critical(),
-        answer.alphaY() * scale,
-        answer.alphaZ() * scale,
-        balance.atSeats().stream().map(seat -> scaled(seat, scale)).toList(),
-        balance.forces().stream().map(AppliedWrench::at).toList(),
-        centre(),
-        notes(yield));
+    return elasticFigures().all();
   }
 
-  private Point centre() {
-    return new Point(mean(Point::x), mean(Point::y), mean(Point::z));
-  }
-
-  private double mean(ToDoubleFunction<Point> axis) {
-    double sum =
-        felt().stream().mapToDouble(one -> one.kilograms() * axis.applyAsDouble(one.at())).sum();
-    return sum / felt().stream().mapToDouble(Mass::kilograms).sum();
-  }
-
-  private static SeatDeceleration scaled(SeatDeceleration seat, double scale) {
-    return new SeatDeceleration(seat.seat(), seat.rearwards() * scale, seat.magnitude() * scale);
-  }
-
-  private Range firstYield() {
-    return new Range(Kind.ACCELERATION, least(Range::low), least(Range::high));
-  }
-
-  private double least(ToDoubleFunction<Range> end) {
-    return parts().stream()
-        .filter(part -> part.zone() != Zone.WHOLE_FRAME)
-        .flatMap(part -> part.first().stream())
-        .mapToDouble(end)
-        .min()
-        .orElseThrow();
-  }
-
-  private List<String> notes(Range yield) {
-    List<String> notes = new ArrayList<>();
-    stage
-        .critical()
-        .filter(critical -> critical.low() < 10 * yield.low())
-        .ifPresent(
-            critical ->
-                notes.add(
-                    "The frame buckles at "
-                        + Scale.NUMBER.number(critical.low() / yield.low(), 2)
-                        + " times its first yield, below the 10 from which EN 1993-1-1, 5.2.1(3),"
-                        + " lets first order do: moments grow beyond what is counted here."));
-    return notes;
+  private ElasticFigures elasticFigures() {
+    return new ElasticFigures(balance, stage, parts());
   }
 
   List<String> assumptions() {

@@ -8,9 +8,7 @@ import java.util.stream.Stream;
 import rungwork.check.Caution;
 import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
-import rungwork.fault.Scale;
 import rungwork.frame.Load;
-import rungwork.frame.Wrench;
 import rungwork.loadpath.Anchorages;
 import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
@@ -83,6 +81,24 @@ public record Ride(Occupant occupant, List<Pulse> pulses, List<Run> runs) {
     public double[] ways() {
       return ways.clone();
     }
+
+    private static double highest(double[] values) {
+      double most = 0;
+      for (double value : values) {
+        most = Math.max(most, value);
+      }
+      return most;
+    }
+
+    /** The work that the belt does over the vehicle's way, for each kilogram [J/kg]. */
+    private double workUntil(double farthest) {
+      double work = 0;
+      for (int i = 1; i < times.length && ways[i - 1] < farthest; i++) {
+        double step = ways[i] - ways[i - 1];
+        work += step * (person[i] + person[i - 1]) / 2;
+      }
+      return work;
+    }
   }
 
   /**
@@ -108,7 +124,7 @@ public record Ride(Occupant occupant, List<Pulse> pulses, List<Run> runs) {
      * @return [m/s²]
      */
     public double peak() {
-      return highest(series.person);
+      return Series.highest(series.person);
     }
 
     /**
@@ -126,31 +142,17 @@ public record Ride(Occupant occupant, List<Pulse> pulses, List<Run> runs) {
      * @return [m]
      */
     public double excursion() {
-      return highest(series.excursions);
+      return Series.highest(series.excursions);
     }
 
     /** The vehicle's way while the person's energy is taken: to its farthest point [m]. */
     double vehicleWay() {
-      return highest(series.ways);
+      return Series.highest(series.ways);
     }
 
     /** The work that the belt does while the vehicle goes forward, for each kilogram [J/kg]. */
     double riddenDown() {
-      double farthest = vehicleWay();
-      double work = 0;
-      for (int i = 1; i < series.times.length && series.ways[i - 1] < farthest; i++) {
-        double step = series.ways[i] - series.ways[i - 1];
-        work += step * (series.person[i] + series.person[i - 1]) / 2;
-      }
-      return work;
-    }
-
-    private static double highest(double[] values) {
-      double most = 0;
-      for (double value : values) {
-        most = Math.max(most, value);
-      }
-      return most;
+      return series.workUntil(vehicleWay());
     }
   }
 
@@ -308,11 +310,7 @@ public record Ride(Occupant occupant, List<Pulse> pulses, List<Run> runs) {
    * @return the strap's force there [N]
    */
   public Range pull(Occupant.Anchorage anchorage) {
-    Range belt = beltForce();
-    return new Range(
-        Kind.FORCE,
-        belt.low() * anchorage.share() * anchorage.factor().low(),
-        belt.high() * anchorage.share() * anchorage.factor().high());
+    return new BeltPulls(this).at(anchorage);
   }
 
   /**
@@ -322,14 +320,7 @@ public record Ride(Occupant occupant, List<Pulse> pulses, List<Run> runs) {
    * @return one load an anchorage, its node named as the anchorage's feature
    */
   public List<Load> anchorageLoads() {
-    List<Load> loads = new ArrayList<>();
-    for (Occupant.Anchorage anchorage : occupant.anchorages()) {
-      double force = pull(anchorage).high();
-      Wrench wrench =
-          Wrench.force(force * Math.cos(anchorage.rise()), 0, force * Math.sin(anchorage.rise()));
-      loads.add(new Load.AtNode(anchorage.feature(), wrench));
-    }
-    return loads;
+    return new BeltPulls(this).loads();
   }
 
   /**
@@ -340,21 +331,7 @@ public record Ride(Occupant occupant, List<Pulse> pulses, List<Run> runs) {
    * @return the case for {@link Anchorages#under}
    */
   public Anchorages.Pull pull(double onShoulder) {
-    if (!(onShoulder >= 0 && onShoulder <= 1)) {
-      throw new ModelException(
-          "part "
-              + Scale.NUMBER.show(onShoulder)
-              + " on the shoulder strap is outside 0 to 1; common practice is 0.4 to 0.6");
-    }
-    double force = beltForce().high();
-    Anchorages.Person person =
-        new Anchorages.Person(force, force * (1 - onShoulder), force * onShoulder);
-    double seat = pulses.stream().mapToDouble(Pulse::peak).max().orElseThrow();
-    return new Anchorages.Pull(
-        occupant.name() + " in this scene, high end",
-        "highest of " + runs.size() + " combinations of pulse and belt, computed",
-        person,
-        seat / Scale.G.inSi());
+    return new BeltPulls(this).asTested(onShoulder);
   }
 
   /**

@@ -31,13 +31,15 @@
  * rungwork.impact.CrushTube} (when does a tube fold, and at what force: {@code TubeStrength},
  * {@code TubeBeginning}), {@link rungwork.impact.CrashModel}, which {@code LumpedMasses} integrates
  * to a {@link rungwork.impact.Crash}; {@link rungwork.impact.Occupant} and their {@link
- * rungwork.impact.Ride}; last {@link rungwork.impact.RigidOrCrush}, the comparison of a bare frame
- * with one behind tubes, which runs all {@code Combinations} of low and high.
+ * rungwork.impact.Ride} with its {@code BeltPulls}; last {@link rungwork.impact.RigidOrCrush}, the
+ * comparison of a bare frame with one behind tubes, which runs all {@code Combinations} of low and
+ * high.
  *
  * <p>What the frame does before anything yields: {@link rungwork.impact.OrderOfFailure}, from the
  * bumper to the passengers; inside, {@code ElasticStage} runs the frame, {@code TwoStrengths} says
  * what low and high are, {@code MemberOnsets}, {@code FramePart} and {@code FrameParts} make rows
- * of it, {@code ChainFigures} takes those of a mount, {@code TableOfParts} sorts them all.
+ * of it, {@code ElasticFigures} and {@code Margins} the figures beside them, {@code ChainFigures}
+ * takes those of a mount, {@code TableOfParts} sorts them all.
  *
  * <p>What it does beyond: {@link rungwork.impact.Collapse}, hinge by hinge to the mechanism, force
  * over crush; inside, {@code CollapseAssumptions} says what holds for it, {@code CollapseRuns}
