@@ -49,6 +49,19 @@ record EffectiveWidth(CompressedWall wall, double yield) {
           CLAUSE,
           in -> Math.min(1, (in[0] - 0.188) / (in[0] * in[0])));
 
+  /** The least part left [1] of a wall held along both edges: under uniform compression. */
+  static double leastLeft(Wall internal, double yield) {
+    double ratio = internal.width() / internal.thickness();
+    double epsilon = WallLimits.yieldFactor(yield).result();
+    double bar = SLENDERNESS.value(ratio, epsilon, PlateFactor.internal(1).result());
+    return INTERNAL_LEFT.value(bar, 1);
+  }
+
+  /** Whether the rules hold for a wall held along both edges. */
+  static boolean covers(Wall internal) {
+    return internal.width() / internal.thickness() <= WIDEST_INTERNAL;
+  }
+
   /** Whether a wall is of class 4 and flat. */
   static boolean asked(CompressedWall wall, double yield) {
     return wall.wall().edge() != Edge.ROUND && wall.isClassFour(yield);

@@ -291,6 +291,19 @@ public final class MemberChecks {
     double utilisation(double[][] cuts, int[] counts, Asked asked);
 
     /**
+     * Whether a utilisation can be above what is of no interest, without looking at any cut.
+     *
+     * @param bounds the largest compression along the member, then the largest N, Vy, Vz, T, My and
+     *     Mz without their signs, as {@link rungwork.solve.Sweep.Workspace#bounds} gives them [N],
+     *     [N·m]
+     * @param at where the first of them stands
+     * @param stride how far apart they lie
+     * @param asked how it is asked
+     * @return false where it is certain that none can
+     */
+    boolean canExceed(double[] bounds, int at, int stride, Asked asked);
+
+    /**
      * Which check the last utilisation is of.
      *
      * @return such as {@code combined stress}; empty where none could govern

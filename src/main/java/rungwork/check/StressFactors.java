@@ -69,6 +69,11 @@ final class StressFactors {
     return Math.sqrt(most);
   }
 
+  /** A bound of the shear stress under shear forces and a torque without their signs [Pa]. */
+  double shearBound(double vy, double vz, double t) {
+    return largest[3] * vy + largest[4] * vz + largest[5] * t;
+  }
+
   /** Whether the equivalent stress of some point can be above a stress [Pa]: false is certain. */
   boolean canExceed(double[] forces, int at, double stress) {
     double sigma =

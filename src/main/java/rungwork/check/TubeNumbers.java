@@ -1,6 +1,5 @@
 package rungwork.check;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import rungwork.frame.Stock;
@@ -20,14 +19,20 @@ final class TubeNumbers implements MemberChecks.Numbers {
   private static final String STRESS = new CombinedStress().what();
   private static final double ROUNDING = 1e-9;
 
+  /** Rounding of what is compared with a bound [1]. */
+  private static final double SLACK = 1 + 1e-9;
+
   private final WholeNumbers whole;
   private final Section section;
   private final RatedMaterial material;
   private final StressFactors stresses;
   private final SlenderWall[] slender;
+  private final LeastSection least;
+  private final boolean covered;
   private final BendingAxis strong;
   private final double[] reduced;
   private final Column[] columns;
+  private final Column[] leastColumns;
   private final List<String> doubts;
   private final boolean welded;
 
@@ -42,12 +47,15 @@ final class TubeNumbers implements MemberChecks.Numbers {
     material = (RatedMaterial) whole.stock().material();
     stresses = StressFactors.of(section);
     strong = BendingAxis.strong(section.properties());
-    columns =
-        new Column[] {column(strong, Column.Axis.STRONG), column(strong.other(), Column.Axis.WEAK)};
+    columns = columns(section.properties().area());
     reduced = reduced();
     doubts = TubeDoubts.of(whole.member(), section, material);
     slender = SteelRange.of(material).isPresent() ? new SlenderWall[0] : slender();
     welded = material.strength().weldedYield() != material.strength().yield();
+    List<Wall> walls = Arrays.stream(slender).map(one -> one.wall).toList();
+    least = new LeastSection(section, walls, material.strength().yield());
+    leastColumns = least.exists() ? columns(least.area()) : columns;
+    covered = least.exists() && walls.stream().allMatch(EffectiveWidth::covers);
   }
 
   /** Whether a stock is of this kind. */
@@ -60,12 +68,17 @@ final class TubeNumbers implements MemberChecks.Numbers {
         && section.walls().stream().allMatch(wall -> wall.edge() != Edge.OUTSTAND);
   }
 
-  private Column column(BendingAxis axis, Column.Axis letters) {
-    Properties p = section.properties();
+  private Column[] columns(double area) {
+    return new Column[] {
+      column(area, strong, Column.Axis.STRONG), column(area, strong.other(), Column.Axis.WEAK)
+    };
+  }
+
+  private Column column(double area, BendingAxis axis, Column.Axis letters) {
     return new Column(
         material.elasticity().youngsModulus(),
-        p.area(),
-        axis.secondMoment(p),
+        area,
+        axis.secondMoment(section.properties()),
         axis.length(whole.member().buckling()),
         letters);
   }
@@ -107,6 +120,43 @@ final class TubeNumbers implements MemberChecks.Numbers {
     return Math.max(stress, column);
   }
 
+  @Override
+  public boolean canExceed(double[] bounds, int at, int stride, MemberChecks.Asked asked) {
+    double n = bounds[at + stride];
+    double my = bounds[at + 5 * stride] + n * least.shiftZ();
+    double mz = bounds[at + 6 * stride] + n * least.shiftY();
+    double sigma = least.normalStress(n, my, mz);
+    double tau =
+        stresses.shearBound(
+            bounds[at + 2 * stride], bounds[at + 3 * stride], bounds[at + 4 * stride]);
+    double gamma = asked.factor().value() * SLACK;
+    double bound = asked.noInterest() * lowestStrength() / gamma;
+    return !covered
+        || !(sigma * sigma + 3 * tau * tau <= bound * bound)
+        || bounds[at] > 0 && !(leastColumn(gamma, bounds[at], my, mz) <= asked.noInterest());
+  }
+
+  private double lowestStrength() {
+    return Math.min(material.strength().yield(), material.strength().weldedYield());
+  }
+
+  /** A column of what is left at least, as slender as the whole. */
+  private double leastColumn(double gamma, double force, double my, double mz) {
+    boolean alongY = strong == BendingAxis.Y;
+    return new BeamColumn(
+            force,
+            material.strength().yield(),
+            gamma,
+            least(0, strong, alongY ? my : mz),
+            least(1, strong.other(), alongY ? mz : my))
+        .utilisation(reduced);
+  }
+
+  private BeamColumn.Bent least(int which, BendingAxis axis, double moment) {
+    return new BeamColumn.Bent(
+        leastColumns[which], ColumnBuckling.CURVE, moment, least.modulus(axis));
+  }
+
   private void measure(double[][] cuts, int[] counts) {
     int first = strong == BendingAxis.Y ? 5 : 6;
     int second = 11 - first;
@@ -125,15 +175,14 @@ final class TubeNumbers implements MemberChecks.Numbers {
    * The highest equivalent stress over the yield strength there; places up to a bound are let be.
    */
   private double stress(double[][] cuts, int[] counts, double noInterest) {
-    double least =
-        noInterest * Math.min(material.strength().yield(), material.strength().weldedYield());
+    double bound = noInterest * lowestStrength();
     double highest = 0;
     double offset = 0;
     for (int beam = 0; beam < counts.length; beam++) {
       double[] from = cuts[beam];
       for (int i = 0; i < counts[beam]; i++) {
         int at = WholeNumbers.CUT * i;
-        if (stresses.canExceed(from, at + 1, least)) {
+        if (stresses.canExceed(from, at + 1, bound)) {
           double along = offset + from[at] * whole.length(beam);
           highest = Math.max(highest, stresses.highest(from, at + 1) / strength(along));
         }
@@ -170,9 +219,7 @@ final class TubeNumbers implements MemberChecks.Numbers {
 
   @Override
   public List<String> doubts() {
-    List<String> all = new ArrayList<>(doubts);
-    all.addAll(whole.doubts());
-    return all;
+    return doubts;
   }
 
   @Override

@@ -66,6 +66,11 @@ final class WholeNumbers implements MemberChecks.Numbers {
     return highest;
   }
 
+  @Override
+  public boolean canExceed(double[] bounds, int at, int stride, MemberChecks.Asked asked) {
+    return true;
+  }
+
   private LoadedMember loaded(double[][] cuts, int[] counts, DesignFactor factor) {
     List<Cut> all = new ArrayList<>();
     double offset = 0;

@@ -30,19 +30,14 @@ public final class InertiaBalance {
 
   private final List<Mass> masses;
   private final List<AppliedWrench> applied;
-  private final double kilograms;
-  private final Point centre;
+  private final Body body;
   private final RigidAcceleration acceleration;
 
   private InertiaBalance(List<Mass> masses, List<AppliedWrench> applied) {
     this.masses = List.copyOf(masses);
     this.applied = List.copyOf(applied);
-    if (masses.isEmpty()) {
-      throw new ModelException("there is no mass whose inertia could answer the load");
-    }
-    kilograms = masses.stream().mapToDouble(Mass::kilograms).sum();
-    centre = centre();
-    acceleration = answer();
+    body = Body.of(this.masses);
+    acceleration = body.answer(this.applied);
   }
 
   /**
@@ -75,7 +70,7 @@ public final class InertiaBalance {
    * @return their sum [kg]
    */
   public double kilograms() {
-    return kilograms;
+    return body.kilograms;
   }
 
   /**
@@ -102,43 +97,43 @@ public final class InertiaBalance {
     return loads;
   }
 
-  private Point centre() {
-    double x = 0;
-    double y = 0;
-    double z = 0;
-    for (Mass mass : masses) {
-      double part = mass.kilograms() / kilograms;
-      x += part * mass.at().x();
-      y += part * mass.at().y();
-      z += part * mass.at().z();
-    }
-    return new Point(x, y, z);
-  }
+  /** All masses together as one rigid body: what of a balance no force changes. */
+  public static final class Body {
+    private final double kilograms;
+    private final Point centre;
+    private final TurnTensor inertia = new TurnTensor(NO_INERTIA);
 
-  private RigidAcceleration answer() {
-    Wrench total = Wrench.ZERO;
-    double moments = 0;
-    for (AppliedWrench wrench : applied) {
-      Wrench there = wrench.wrench().moved(wrench.at(), centre);
-      total = total.plus(there);
-      moments += Math.abs(there.mx()) + Math.abs(there.my()) + Math.abs(there.mz());
+    private Body(List<Mass> masses) {
+      if (masses.isEmpty()) {
+        throw new ModelException("there is no mass whose inertia could answer the load");
+      }
+      double sum = 0;
+      double x = 0;
+      double y = 0;
+      double z = 0;
+      for (Mass mass : masses) {
+        sum += mass.kilograms();
+        x += mass.kilograms() * mass.at().x();
+        y += mass.kilograms() * mass.at().y();
+        z += mass.kilograms() * mass.at().z();
+      }
+      kilograms = sum;
+      centre = new Point(x / sum, y / sum, z / sum);
+      masses.forEach(this::add);
     }
-    TurnTensor.Answer turn = inertia().answer(new double[] {total.mx(), total.my(), total.mz()});
-    refuseSpin(turn.rest(), moments);
-    double[] alpha = turn.turn();
-    return new RigidAcceleration(
-        centre,
-        total.fx() / kilograms,
-        total.fy() / kilograms,
-        total.fz() / kilograms,
-        alpha[0],
-        alpha[1],
-        alpha[2]);
-  }
 
-  private TurnTensor inertia() {
-    TurnTensor inertia = new TurnTensor(NO_INERTIA);
-    for (Mass mass : masses) {
+    /**
+     * Puts masses together.
+     *
+     * @param masses all masses, as heavy as they are
+     * @return the body
+     * @throws ModelException when there is none
+     */
+    public static Body of(List<Mass> masses) {
+      return new Body(masses);
+    }
+
+    private void add(Mass mass) {
       Point at = mass.at();
       inertia.addPoint(
           mass.kilograms(),
@@ -155,22 +150,49 @@ public final class InertiaBalance {
         }
       }
     }
-    return inertia;
-  }
 
-  private static void refuseSpin(double[] rest, double moments) {
-    double unanswered = Math.hypot(Math.hypot(rest[0], rest[1]), rest[2]);
-    if (unanswered > NO_MOMENT * moments) {
-      throw new ModelException(
-          "a moment of "
-              + Scale.NM.show(unanswered)
-              + " acts about a line on which all masses are points, so no inertia answers it; give"
-              + " a mass its own inertia");
+    /**
+     * How it accelerates.
+     *
+     * @param applied all forces on it
+     * @return the acceleration about its centre of mass
+     * @throws ModelException when a moment acts about a line on which all masses are points
+     */
+    public RigidAcceleration answer(List<AppliedWrench> applied) {
+      Wrench total = Wrench.ZERO;
+      double moments = 0;
+      for (AppliedWrench wrench : applied) {
+        Wrench there = wrench.wrench().moved(wrench.at(), centre);
+        total = total.plus(there);
+        moments += Math.abs(there.mx()) + Math.abs(there.my()) + Math.abs(there.mz());
+      }
+      TurnTensor.Answer turn = inertia.answer(new double[] {total.mx(), total.my(), total.mz()});
+      refuseSpin(turn.rest(), moments);
+      double[] alpha = turn.turn();
+      return new RigidAcceleration(
+          centre,
+          total.fx() / kilograms,
+          total.fy() / kilograms,
+          total.fz() / kilograms,
+          alpha[0],
+          alpha[1],
+          alpha[2]);
+    }
+
+    private static void refuseSpin(double[] rest, double moments) {
+      double unanswered = Math.hypot(Math.hypot(rest[0], rest[1]), rest[2]);
+      if (unanswered > NO_MOMENT * moments) {
+        throw new ModelException(
+            "a moment of "
+                + Scale.NM.show(unanswered)
+                + " acts about a line on which all masses are points, so no inertia answers it;"
+                + " give a mass its own inertia");
+      }
     }
   }
 
   @Override
   public String toString() {
-    return Scale.KG.show(kilograms) + ": " + acceleration;
+    return Scale.KG.show(body.kilograms) + ": " + acceleration;
   }
 }

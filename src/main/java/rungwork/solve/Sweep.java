@@ -3,6 +3,7 @@ package rungwork.solve;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import rungwork.fault.ModelException;
@@ -32,16 +33,16 @@ public final class Sweep {
   private static final double SAME_PLACE = 1e-9;
 
   private final SweepPlan plan;
-  private final List<SweepLoads.Basic> basics;
+  private final Optional<LoadCombination> combination;
 
   /** Load cases put together at a time: far more than a vehicle has [1]. */
   private static final int MOST_CASES = 10_000;
 
   private final int cases;
 
-  private Sweep(SweepPlan plan, List<SweepLoads.Basic> basics, int cases) {
+  private Sweep(SweepPlan plan, Optional<LoadCombination> combination, int cases) {
     this.plan = plan;
-    this.basics = basics;
+    this.combination = combination;
     this.cases = cases;
   }
 
@@ -93,9 +94,7 @@ public final class Sweep {
     Frame free = frame.on(List.of());
     SweepPlan plan = plan(new Structure(free, new FreeMotion(free).holds()), basics);
     refuseBetween(plan);
-    List<SweepLoads.Basic> parts =
-        IntStream.range(0, basics.size()).mapToObj(plan.loads::basic).toList();
-    return new Sweep(plan, parts, cases);
+    return new Sweep(plan, Optional.of(new LoadCombination(plan.loads)), cases);
   }
 
   private static void refuseBetween(SweepPlan plan) {
@@ -111,7 +110,7 @@ public final class Sweep {
   private static Sweep planned(Structure structure, Solver once, List<LoadCase> loadCases) {
     SweepPlan plan = plan(structure, loadCases);
     once.solve(loadCases);
-    return new Sweep(plan, List.of(), loadCases.size());
+    return new Sweep(plan, Optional.empty(), loadCases.size());
   }
 
   private static SweepPlan plan(Structure structure, List<LoadCase> loadCases) {
@@ -190,10 +189,12 @@ public final class Sweep {
     private final double[] ends = new double[Member.MOTIONS];
     private final double[] line = new double[SweepLoads.LINE];
     private final SweepLoads loads;
+    private final ForceBounds bounds;
 
     private Workspace() {
-      loads = basics.isEmpty() ? plan.loads : plan.nothing(cases);
+      loads = combination.isEmpty() ? plan.loads : plan.nothing(cases);
       deformationForces = new double[Member.DEFORMATIONS * beams() * loads.width];
+      bounds = new ForceBounds(loads, deformationForces);
       parts =
           IntStream.range(0, plan.parts.size())
               .mapToObj(action -> new SweepSolve(plan, action, loads))
@@ -251,25 +252,21 @@ public final class Sweep {
      * @throws SolveException when a load case does not balance itself
      */
     public void combine(double[][] factors) {
+      int basics = combination.map(LoadCombination::size).orElse(0);
       int from = Arrays.stream(factors).mapToInt(row -> row.length).max().orElse(0);
       boolean ragged = Arrays.stream(factors).anyMatch(row -> row.length != from);
-      if (factors.length != cases || from != basics.size() || ragged) {
+      if (factors.length != cases || from != basics || ragged) {
         throw new ModelException(
             "%d load cases are put together from %d basic ones; factors for %d from %d were given"
-                .formatted(cases, basics.size(), factors.length, from));
+                .formatted(cases, basics, factors.length, from));
       }
-      loads.clear();
-      double[] ofOne = new double[loads.width];
-      for (int basic = 0; basic < basics.size(); basic++) {
-        boolean acts = false;
-        for (int c = 0; c < cases; c++) {
-          ofOne[c] = factors[c][basic];
-          acts |= ofOne[c] != 0;
-        }
-        if (acts) {
-          loads.add(basics.get(basic), ofOne);
+      double[] flat = new double[basics * loads.width];
+      for (int c = 0; c < cases; c++) {
+        for (int basic = 0; basic < basics; basic++) {
+          flat[basic * loads.width + c] = factors[c][basic];
         }
       }
+      combination.ifPresent(one -> one.apply(flat, loads));
       for (int c = 0; c < cases; c++) {
         refuseUnbalanced(c);
       }
@@ -372,6 +369,46 @@ public final class Sweep {
       }
       double length = plan.structure.members().get(beam).length();
       return LineCuts.of(ends, line, length, fractions, into);
+    }
+
+    /**
+     * Bounds of the internal forces along some beams in the last solve, in every load case at once,
+     * if nothing acts between their ends but a line load all along: no cut shows more, and most
+     * show less.
+     *
+     * @param beams their numbers in the frame's order
+     * @param into replaced: the largest compression, then the largest N, Vy, Vz, T, My and Mz
+     *     without their signs; each in all cases, {@link #stride} numbers apart [N], [N·m]
+     */
+    public void bounds(int[] beams, double[] into) {
+      if (into.length < bounds()) {
+        throw new ModelException(
+            "the bounds of the forces are %d numbers; there is room for %d"
+                .formatted(bounds(), into.length));
+      }
+      bounds.clear(into);
+      for (int beam : beams) {
+        refuseUnknown("beam", beam, shearCentres.length);
+        bounds.raise(beam, plan.structure.members().get(beam).length(), into);
+      }
+    }
+
+    /**
+     * How many numbers the bounds of the forces are.
+     *
+     * @return the count
+     */
+    public int bounds() {
+      return ForceBounds.EACH * loads.width;
+    }
+
+    /**
+     * How far apart bounds of one load case lie.
+     *
+     * @return the count of load cases, filled up to whole blocks
+     */
+    public int stride() {
+      return loads.width;
     }
 
     /**

@@ -1,5 +1,6 @@
 package rungwork.solve;
 
+import java.util.Optional;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
 import org.ejml.interfaces.decomposition.EigenDecomposition_F64;
@@ -11,6 +12,7 @@ import org.ejml.interfaces.decomposition.EigenDecomposition_F64;
 final class TurnTensor {
   private final DMatrixRMaj tensor = new DMatrixRMaj(3, 3);
   private final double thin;
+  private Optional<EigenDecomposition_F64<DMatrixRMaj>> principal = Optional.empty();
 
   /**
    * A tensor of zeros.
@@ -34,6 +36,19 @@ final class TurnTensor {
   /** Adds to one entry. */
   void add(int i, int j, double value) {
     tensor.add(i, j, value);
+    principal = Optional.empty();
+  }
+
+  /** The principal axes, found once. */
+  private EigenDecomposition_F64<DMatrixRMaj> axes() {
+    if (principal.isEmpty()) {
+      EigenDecomposition_F64<DMatrixRMaj> axes = DecompositionFactory_DDRM.eig(3, true, true);
+      if (!axes.decompose(tensor.copy())) {
+        throw new IllegalStateException("a symmetric tensor has principal axes");
+      }
+      principal = Optional.of(axes);
+    }
+    return principal.get();
   }
 
   /**
@@ -43,10 +58,7 @@ final class TurnTensor {
    * @return the turn and the rest
    */
   Answer answer(double[] moment) {
-    EigenDecomposition_F64<DMatrixRMaj> axes = DecompositionFactory_DDRM.eig(3, true, true);
-    if (!axes.decompose(tensor.copy())) {
-      throw new IllegalStateException("a symmetric tensor has principal axes");
-    }
+    EigenDecomposition_F64<DMatrixRMaj> axes = axes();
     double largest = 0;
     for (int i = 0; i < 3; i++) {
       largest = Math.max(largest, axes.getEigenvalue(i).getReal());

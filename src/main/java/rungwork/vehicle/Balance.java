@@ -51,13 +51,17 @@ public record Balance(
    * @throws ModelException when the event has no force
    */
   public static Balance of(Event event, Vehicle vehicle, Ladder ladder) {
+    return of(event, vehicle, ladder, InertiaBalance.Body.of(felt(event, vehicle)));
+  }
+
+  /** Balances an event where its masses are put together already. */
+  static Balance of(Event event, Vehicle vehicle, Ladder ladder, InertiaBalance.Body body) {
     List<AppliedWrench> forces = event.scene().on(vehicle, ladder);
     if (forces.isEmpty()) {
       throw new ModelException(
           "event " + event.name() + " has no reaction: nothing pushes on the vehicle");
     }
-    RigidAcceleration answer = InertiaBalance.of(felt(event, vehicle), forces).acceleration();
-    return new Balance(event, vehicle, ladder, forces, answer);
+    return new Balance(event, vehicle, ladder, forces, body.answer(forces));
   }
 
   /**

@@ -12,6 +12,7 @@ import rungwork.frame.Mass;
 import rungwork.frame.Point;
 import rungwork.frame.Wrench;
 import rungwork.solve.AppliedWrench;
+import rungwork.solve.InertiaBalance.Body;
 import rungwork.solve.RigidAcceleration;
 
 /**
@@ -21,6 +22,7 @@ import rungwork.solve.RigidAcceleration;
  * acceleration of 1. How many times each acts comes from the event's {@link Balance}.
  */
 final class FollowingLoads {
+  private static final Event STANDING = Event.standing();
   private static final Point ORIGIN = new Point(0, 0, 0);
   private static final List<RigidAcceleration> ACCELERATIONS =
       List.of(
@@ -52,7 +54,7 @@ final class FollowingLoads {
     this.ladder = ladder;
     this.groups = groups;
     Vehicle whole = bare.on(ladder);
-    plan(Event.standing(), whole);
+    plan(STANDING, whole);
     for (Event event : events) {
       plan(event, whole);
       Sharing.of(event).forEach(sharing -> cases.add(new Case(event, sharing)));
@@ -72,7 +74,7 @@ final class FollowingLoads {
       }
     }
     for (Sharing sharing : Sharing.of(event)) {
-      Carried key = new Carried(event.kind() == Event.Kind.IMPACT, sharing);
+      Carried key = new Carried(isImpact(event), sharing);
       if (carried.putIfAbsent(key, basics.size()) == null) {
         ACCELERATIONS.forEach(
             one -> basics.add(basic(inertia(Balance.felt(event, bare), one, sharing))));
@@ -115,18 +117,33 @@ final class FollowingLoads {
       own.add(groups.get(group).mass(weights[group]));
     }
     Vehicle vehicle = bare.carrying(own);
-    double[] standing = new double[basics.size()];
-    if (cases.stream().anyMatch(one -> one.event.kind() == Event.Kind.IMPACT)) {
-      add(standing, Balance.of(Event.standing(), vehicle, ladder), Sharing.ALL, weights);
-    }
+    Body driven = Body.of(Balance.felt(STANDING, vehicle));
     double[][] factors = new double[cases.size()][];
     for (int c = 0; c < factors.length; c++) {
-      Event event = cases.get(c).event;
-      boolean impact = event.kind() == Event.Kind.IMPACT;
-      factors[c] = impact ? standing.clone() : new double[basics.size()];
-      add(factors[c], Balance.of(event, vehicle, ladder), cases.get(c).sharing, weights);
+      factors[c] = new double[basics.size()];
+      if (!isImpact(cases.get(c).event)) {
+        Balance balance = Balance.of(cases.get(c).event, vehicle, ladder, driven);
+        add(factors[c], balance, cases.get(c).sharing, weights);
+      }
+    }
+    if (cases.stream().anyMatch(one -> isImpact(one.event))) {
+      addImpacts(factors, vehicle, Balance.of(STANDING, vehicle, ladder, driven), weights);
     }
     return factors;
+  }
+
+  private void addImpacts(double[][] factors, Vehicle vehicle, Balance standing, double[] weights) {
+    for (int c = 0; c < factors.length; c++) {
+      Event event = cases.get(c).event;
+      if (isImpact(event)) {
+        add(factors[c], standing, Sharing.ALL, weights);
+        add(factors[c], Balance.of(event, vehicle, ladder), cases.get(c).sharing, weights);
+      }
+    }
+  }
+
+  private static boolean isImpact(Event event) {
+    return event.kind() == Event.Kind.IMPACT;
   }
 
   private void add(double[] factors, Balance balance, Sharing sharing, double[] weights) {
@@ -137,8 +154,7 @@ final class FollowingLoads {
     }
     RigidAcceleration a = balance.acceleration().at(ORIGIN);
     double[] all = {a.ax(), a.ay(), a.az(), a.alphaX(), a.alphaY(), a.alphaZ()};
-    boolean impact = balance.event().kind() == Event.Kind.IMPACT;
-    addAll(factors, carried.get(new Carried(impact, sharing)), 1, all);
+    addAll(factors, carried.get(new Carried(isImpact(balance.event()), sharing)), 1, all);
     for (int group = 0; group < weights.length; group++) {
       addAll(factors, ofGroups + 6 * group, weights[group], all);
     }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import rungwork.check.DesignFactor;
 import rungwork.check.Member;
 import rungwork.check.Member.Ends;
 import rungwork.check.MemberChecks;
@@ -25,6 +26,9 @@ import rungwork.vehicle.Assessment.Stocks;
 final class Screen {
   /** Cuts that a beam may have: those asked for at two welds and more, and the places between. */
   private static final int MORE_CUTS = 8;
+
+  /** Utilisations nearer than this are looked at whole to tell which is higher: rounding [1]. */
+  private static final double ALIKE = 1 - 1e-9;
 
   private final List<StockGroup> groups;
   private final FollowingLoads loads;
@@ -101,10 +105,17 @@ final class Screen {
 
     private final double[][] cuts;
     private final int[][] counts;
+    private final double[][] bounds;
+    private final int cases = loads.cases().size();
     private double highest;
+
+    /** Where the highest is: the number of an assumption about the joints, a member and a case. */
+    private int worst;
+
+    /** The member and case that governed last, which are looked at first. */
+    private int first;
+
     private String what;
-    private String part;
-    private String loadCase;
 
     private Bench() {
       int most = pieces.stream().mapToInt(piece -> piece.beams.length).max().orElse(1);
@@ -115,6 +126,7 @@ final class Screen {
               .max()
               .orElse(0);
       cuts = new double[most][7 * (longest + MORE_CUTS)];
+      bounds = new double[pieces.size()][workspaces.get(0).bounds()];
       counts = new int[most + 1][];
       for (int i = 0; i <= most; i++) {
         counts[i] = new int[i];
@@ -133,19 +145,30 @@ final class Screen {
       double[][] factors = loads.factors(weights);
       MemberChecks.Numbers[] numbers = numbers(all);
       highest = 0;
+      worst = 0;
       what = "";
-      part = "";
-      loadCase = "";
       for (int i = 0; i < order.size() && highest <= enough; i++) {
         Integer run = order.get(i);
         solve(workspaces.get(run), all, factors);
-        check(workspaces.get(run), numbers, joints.get(run));
+        checkAll(run, numbers);
         if (highest > enough) {
           order.remove(i);
           order.add(0, run);
         }
       }
-      return new Screened(mass, highest, what, part, loadCase, doubts(numbers));
+      first = worst % (numbers.length * cases);
+      return what.isEmpty()
+          ? new Screened(mass, highest, "", "", "", doubts(numbers))
+          : new Screened(mass, highest, what, part(), loadCase(), doubts(numbers));
+    }
+
+    private String part() {
+      return pieces.get(worst / cases % pieces.size()).member.part();
+    }
+
+    private String loadCase() {
+      Joints assumed = joints.get(worst / cases / pieces.size());
+      return names.get(worst % cases) + assumed.words() + words;
     }
 
     @Override
@@ -198,26 +221,49 @@ final class Screen {
       return warping.ends().stiffened(stock, warping.length());
     }
 
-    private void check(Sweep.Workspace workspace, MemberChecks.Numbers[] numbers, Joints assumed) {
+    /** Checks every member in every load case, first of all what governed last. */
+    private void checkAll(int run, MemberChecks.Numbers[] numbers) {
       for (int i = 0; i < numbers.length; i++) {
-        Piece piece = pieces.get(i);
-        int[] count = counts[piece.beams.length];
-        for (int c = 0; c < loads.cases().size(); c++) {
-          for (int b = 0; b < count.length; b++) {
-            count[b] = workspace.cuts(piece.beams[b], c, piece.fractions[b], cuts[b]);
-          }
-          Event event = loads.cases().get(c).event();
-          double utilisation =
-              numbers[i].utilisation(
-                  cuts, count, new MemberChecks.Asked(event.designFactor(), highest));
-          if (utilisation > highest) {
-            highest = utilisation;
-            what = numbers[i].what();
-            part = piece.member.part();
-            loadCase = names.get(c) + assumed.words() + words;
-          }
+        workspaces.get(run).bounds(pieces.get(i).beams, bounds[i]);
+      }
+      int all = numbers.length * cases;
+      int governed = first;
+      check(run * all + governed, numbers);
+      for (int place = 0; place < all; place++) {
+        if (place != governed) {
+          check(run * all + place, numbers);
         }
       }
+    }
+
+    /**
+     * Checks one member in one load case, if it can be worse than what was found up to now. Of two
+     * that are as bad as each other the one whose number is lower is kept, whatever the order.
+     */
+    private void check(int place, MemberChecks.Numbers[] numbers) {
+      int i = place / cases % numbers.length;
+      int c = place % cases;
+      Sweep.Workspace workspace = workspaces.get(place / cases / numbers.length);
+      DesignFactor factor = loads.cases().get(c).event().designFactor();
+      boolean before = place < worst;
+      MemberChecks.Asked asked = new MemberChecks.Asked(factor, before ? highest * ALIKE : highest);
+      if (numbers[i].canExceed(bounds[i], c, workspace.stride(), asked)) {
+        double found = numbers[i].utilisation(cuts, cut(workspace, pieces.get(i), c), asked);
+        if (found > highest || before && found == highest) {
+          highest = found;
+          worst = place;
+          what = numbers[i].what();
+        }
+      }
+    }
+
+    /** The cuts of a member in a load case; returns how many each of its beams has. */
+    private int[] cut(Sweep.Workspace workspace, Piece piece, int c) {
+      int[] count = counts[piece.beams.length];
+      for (int b = 0; b < count.length; b++) {
+        count[b] = workspace.cuts(piece.beams[b], c, piece.fractions[b], cuts[b]);
+      }
+      return count;
     }
 
     private List<String> doubts(MemberChecks.Numbers[] numbers) {

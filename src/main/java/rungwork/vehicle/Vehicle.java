@@ -230,11 +230,16 @@ public final class Vehicle {
    * @return the vertical load of each axle [N]
    */
   public Map<Axle, Double> axleLoads() {
-    double rear = weight() * -centreOfMass().x() / wheelbase;
     Map<Axle, Double> loads = new EnumMap<>(Axle.class);
-    loads.put(Axle.FRONT, weight() - rear);
-    loads.put(Axle.REAR, rear);
+    for (Axle axle : Axle.values()) {
+      loads.put(axle, axleLoad(axle));
+    }
     return loads;
+  }
+
+  double axleLoad(Axle axle) {
+    double rear = weight() * -centreOfMass().x() / wheelbase;
+    return axle == Axle.REAR ? rear : weight() - rear;
   }
 
   /**
@@ -245,14 +250,14 @@ public final class Vehicle {
    * @return the vertical load of each wheel [N]
    */
   public Map<Wheel, Double> wheelLoads() {
-    Map<Axle, Double> axles = axleLoads();
-    double y = centreOfMass().y();
     Map<Wheel, Double> loads = new LinkedHashMap<>();
-    for (Wheel wheel : wheels) {
-      double share = 0.5 + wheel.side().sign() * y / track(wheel.axle());
-      loads.put(wheel, axles.get(wheel.axle()) * share);
-    }
+    wheels.forEach(wheel -> loads.put(wheel, wheelLoad(wheel)));
     return loads;
+  }
+
+  double wheelLoad(Wheel wheel) {
+    double share = 0.5 + wheel.side().sign() * centreOfMass().y() / track(wheel.axle());
+    return axleLoad(wheel.axle()) * share;
   }
 
   /**

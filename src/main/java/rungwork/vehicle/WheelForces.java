@@ -1,10 +1,8 @@
 package rungwork.vehicle;
 
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.function.DoubleFunction;
-import java.util.function.Function;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
 import rungwork.frame.Wrench;
@@ -13,19 +11,30 @@ import rungwork.solve.AppliedWrench;
 /** What the ground does to the four wheels, starting from standing. Immutable. */
 final class WheelForces {
   private final Vehicle vehicle;
-  private final Map<Wheel, Wrench> forces;
+
+  /** In the order of the vehicle's wheels. */
+  private final List<Wrench> forces;
 
   /** Standing on level ground. */
   WheelForces(Vehicle vehicle) {
     this.vehicle = vehicle;
-    forces = new LinkedHashMap<>();
-    vehicle.wheelLoads().forEach((wheel, load) -> forces.put(wheel, Wrench.force(0, 0, load)));
+    forces = new ArrayList<>();
+    for (Wheel wheel : vehicle.wheels()) {
+      forces.add(Wrench.force(0, 0, vehicle.wheelLoad(wheel)));
+    }
   }
 
-  private WheelForces(WheelForces from, Function<Wheel, Wrench> change) {
+  /** What becomes of each wheel's force. */
+  private interface Change {
+    Wrench of(Wheel wheel, Wrench force);
+  }
+
+  private WheelForces(WheelForces from, Change change) {
     vehicle = from.vehicle;
-    forces = new LinkedHashMap<>();
-    from.forces.keySet().forEach(wheel -> forces.put(wheel, change.apply(wheel)));
+    forces = new ArrayList<>();
+    for (int i = 0; i < from.forces.size(); i++) {
+      forces.add(change.of(vehicle.wheels().get(i), from.forces.get(i)));
+    }
   }
 
   /**
@@ -37,45 +46,44 @@ final class WheelForces {
     double least = Double.POSITIVE_INFINITY;
     for (Axle each : Axle.values()) {
       Wheel unloaded = vehicle.wheel(each, each == axle ? side.other() : side);
-      least = Math.min(least, vehicle.wheelLoads().get(unloaded) * vehicle.track(each));
+      least = Math.min(least, vehicle.wheelLoad(unloaded) * vehicle.track(each));
     }
     return least;
   }
 
   WheelForces times(double factor) {
-    return new WheelForces(this, wheel -> forces.get(wheel).times(factor));
+    return new WheelForces(this, (wheel, force) -> force.times(factor));
   }
 
   WheelForces axleTimes(Axle axle, double factor) {
-    return new WheelForces(
-        this, wheel -> forces.get(wheel).times(wheel.axle() == axle ? factor : 1));
+    return new WheelForces(this, (wheel, force) -> force.times(wheel.axle() == axle ? factor : 1));
   }
 
   /** Adds equal and opposite couples at the axles that push the named wheel up. */
   WheelForces twisted(Axle axle, Side side, double couple) {
     return new WheelForces(
         this,
-        wheel -> {
+        (wheel, force) -> {
           boolean up = (wheel.axle() == axle) == (wheel.side() == side);
           double change = couple / vehicle.track(wheel.axle());
-          return forces.get(wheel).plus(Wrench.force(0, 0, up ? change : -change));
+          return force.plus(Wrench.force(0, 0, up ? change : -change));
         });
   }
 
   /** Braking at a [m/s²]: m a h / L moves from the rear axle to the front, each wheel its part. */
   WheelForces braked(double a) {
-    Map<Axle, Double> axles = vehicle.axleLoads();
+    double rear = vehicle.axleLoad(Axle.REAR);
     double moved = vehicle.massTotal() * a * vehicle.centreOfMass().z() / vehicle.wheelbase();
-    if (moved > axles.get(Axle.REAR)) {
-      double limit = a * axles.get(Axle.REAR) / moved;
+    if (moved > rear) {
+      double limit = a * rear / moved;
       throw lifted("braking at " + Scale.G.show(a), "the rear axle", limit);
     }
     return new WheelForces(
         this,
-        wheel -> {
-          double axle = axles.get(wheel.axle());
+        (wheel, force) -> {
+          double axle = vehicle.axleLoad(wheel.axle());
           double now = axle + (wheel.axle() == Axle.FRONT ? moved : -moved);
-          double load = forces.get(wheel).fz() * now / axle;
+          double load = force.fz() * now / axle;
           return Wrench.force(-load * a / Scale.G.inSi(), 0, load);
         });
   }
@@ -84,30 +92,29 @@ final class WheelForces {
   WheelForces cornered(Side towards, double a) {
     return new WheelForces(
         this,
-        wheel -> {
-          double load = loadInTurn(wheel, towards, a);
+        (wheel, force) -> {
+          double load = loadInTurn(wheel, force.fz(), towards, a);
           double lateral = towards.sign() * load * a / Scale.G.inSi();
           return Wrench.force(0, lateral, load);
         });
   }
 
   /** One wheel's standing load [N] turned into another force; the others keep theirs. */
-  WheelForces pushed(Wheel pushed, DoubleFunction<Wrench> force) {
+  WheelForces pushed(Wheel pushed, DoubleFunction<Wrench> turned) {
     return new WheelForces(
-        this,
-        wheel -> wheel.equals(pushed) ? force.apply(forces.get(wheel).fz()) : forces.get(wheel));
+        this, (wheel, force) -> wheel.equals(pushed) ? turned.apply(force.fz()) : force);
   }
 
   /** A wheel that carries its axle alone and is pushed inwards by a factor of roll-over. */
   WheelForces againstKerb(Axle axle, Side side, double factor) {
-    double load = vehicle.axleLoads().get(axle);
+    double load = vehicle.axleLoad(axle);
     double rollOver = vehicle.track(axle) / (2 * vehicle.centreOfMass().z());
     Wrench push = Wrench.force(0, -side.sign() * factor * rollOver * load, load);
     return new WheelForces(
         this,
-        wheel -> {
+        (wheel, force) -> {
           if (wheel.axle() != axle) {
-            return forces.get(wheel);
+            return force;
           }
           return wheel.side() == side ? push : Wrench.ZERO;
         });
@@ -115,31 +122,25 @@ final class WheelForces {
 
   /** Cornering and braking [m/s²] at once: both transfers, each wheel its part of both forces. */
   WheelForces brakedInTurn(Side towards, double lateral, double a) {
-    WheelForces turned = braked(a).cornered(towards, lateral);
     return new WheelForces(
-        turned,
-        wheel -> {
-          Wrench force = turned.forces.get(wheel);
-          return force.plus(Wrench.force(-force.fz() * a / Scale.G.inSi(), 0, 0));
-        });
+        braked(a).cornered(towards, lateral),
+        (wheel, force) -> force.plus(Wrench.force(-force.fz() * a / Scale.G.inSi(), 0, 0)));
   }
 
   /** The forces at the contact points. */
   List<AppliedWrench> pushes() {
-    return forces.entrySet().stream()
-        .map(
-            entry ->
-                new AppliedWrench(
-                    "ground under " + entry.getKey().name(),
-                    entry.getValue(),
-                    entry.getKey().contact(),
-                    entry.getKey().carriers()))
-        .toList();
+    List<AppliedWrench> pushes = new ArrayList<>();
+    for (int i = 0; i < forces.size(); i++) {
+      Wheel wheel = vehicle.wheels().get(i);
+      pushes.add(
+          new AppliedWrench(
+              "ground under " + wheel.name(), forces.get(i), wheel.contact(), wheel.carriers()));
+    }
+    return pushes;
   }
 
-  private double loadInTurn(Wheel wheel, Side towards, double a) {
+  private double loadInTurn(Wheel wheel, double standing, Side towards, double a) {
     double moved = a * movedPerAcceleration(vehicle, wheel);
-    double standing = forces.get(wheel).fz();
     if (wheel.side() != towards) {
       return standing + moved;
     }
@@ -160,8 +161,8 @@ final class WheelForces {
 
   /** The least lateral acceleration that takes all load off a wheel [m/s²]. */
   static double corneringLimit(Vehicle vehicle) {
-    return vehicle.wheelLoads().entrySet().stream()
-        .mapToDouble(wheel -> wheel.getValue() / movedPerAcceleration(vehicle, wheel.getKey()))
+    return vehicle.wheels().stream()
+        .mapToDouble(wheel -> vehicle.wheelLoad(wheel) / movedPerAcceleration(vehicle, wheel))
         .min()
         .orElseThrow();
   }
