@@ -9,6 +9,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -97,6 +98,72 @@ class CombinedSweepTest {
         assertSame(workspace, beam, c, response.forces(FRAME.beams().get(beam).name()));
       }
     }
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1, 8, 11})
+  void no_cut_shows_more_than_the_bounds(int cases) {
+    Random random = new Random(cases);
+    double[][] factors = new double[cases][];
+    for (int c = 0; c < cases; c++) {
+      factors[c] = balanced(random);
+    }
+    Sweep.Workspace workspace = Sweep.combined(FRAME, basics(), cases).workspace();
+    workspace.combine(factors);
+    workspace.solve();
+    double[] bounds = new double[workspace.bounds()];
+    for (int beam = 0; beam + 1 < FRAME.beams().size(); beam++) {
+      workspace.bounds(new int[] {beam, beam + 1}, bounds);
+      for (int c = 0; c < cases; c++) {
+        assertBounded(workspace, beam, c, bounds);
+        assertBounded(workspace, beam + 1, c, bounds);
+      }
+    }
+  }
+
+  private static void assertBounded(
+      Sweep.Workspace workspace, int beam, int loadCase, double[] bounds) {
+    double[] asked = IntStream.rangeClosed(0, 20).mapToDouble(i -> i / 20.0).toArray();
+    double[] cuts = new double[7 * (asked.length + 7)];
+    int stride = workspace.stride();
+    for (int i = 0; i < workspace.cuts(beam, loadCase, asked, cuts); i++) {
+      assertTrue(-cuts[7 * i + 1] <= bounds[loadCase] + 1e-6);
+      for (int force = 1; force < 7; force++) {
+        double most = bounds[force * stride + loadCase];
+        assertTrue(Math.abs(cuts[7 * i + force]) <= most * (1 + 1e-12) + 1e-6);
+      }
+    }
+  }
+
+  /** 2 m long, ends without forces: 1.5·2²/8 and 3·2³/(9·√3) in bending, 3·2²/8 in shear. */
+  @Test
+  void between_ends_without_forces_a_line_load_bends_as_in_closed_form() {
+    SweepLoads loads = new SweepLoads(2, 1, new int[] {1, 1});
+    double[] held = new double[6];
+    double[] ends = new double[12];
+    loads.member(0, 0, held, ends, new double[] {0, 0, -1.5, 0, 0, 0, 0, 0});
+    loads.member(0, 1, held, ends, new double[] {0, 0, 0, 0, 4, -3, 0, 5});
+    double[] most = new double[7 * loads.width];
+    ForceBounds bounds = new ForceBounds(loads, new double[6 * loads.width]);
+    bounds.clear(most);
+    bounds.raise(0, 2, most);
+    double[] steady = {0, 0, 0, 0, 0, 0.75, 0};
+    double[] growing = {2, 2, 1.5, 0, 2.5, 0, 24 / (9 * Math.sqrt(3))};
+    for (int i = 0; i < 7; i++) {
+      assertEquals(steady[i], most[i * loads.width], 1e-12);
+      assertEquals(growing[i], most[i * loads.width + 1], 1e-12);
+    }
+  }
+
+  @Test
+  void bounds_have_their_room() {
+    Sweep.Workspace workspace = Sweep.combined(FRAME, basics(), 3).workspace();
+    assertEquals(56, workspace.bounds());
+    assertEquals(8, workspace.stride());
+    assertEquals(
+        "the bounds of the forces are 56 numbers; there is room for 55",
+        assertThrows(ModelException.class, () -> workspace.bounds(new int[] {0}, new double[55]))
+            .getMessage());
   }
 
   private static void assertSame(
