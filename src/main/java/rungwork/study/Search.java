@@ -1,21 +1,14 @@
 package rungwork.study;
 
-import java.time.Duration;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.BitSet;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.IntStream;
-import rungwork.check.CheckSheet;
 import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
-import rungwork.fault.SolveException;
 import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
 import rungwork.study.Study.Progress;
@@ -34,36 +27,16 @@ public final class Search {
   /** How many of the lightest are sought. */
   public static final int BEST = 3;
 
-  /**
-   * Ladders assessed between two looks at whether enough are found; fixed, so that the answer does
-   * not depend on the number of cores.
-   */
-  private static final int BLOCK = 16;
-
   private final String question;
-  private final List<String> parts;
-  private final List<Survey.Variant<Ladder>> variants;
-  private final Function<Ladder, Assessment> assess;
   private final List<Limit> limits;
-  private final Ladder[] ladders;
-  private final List<Found> found = new ArrayList<>();
-  private final Map<String, Integer> ruledOut = new LinkedHashMap<>();
-  private final Map<String, String> refused = new LinkedHashMap<>();
-  private int assessed;
-  private boolean interrupted;
+  private final int asked;
+  private final LightestFirst run;
 
-  private Search(
-      String question,
-      List<String> parts,
-      List<Survey.Variant<Ladder>> variants,
-      Function<Ladder, Assessment> assess,
-      List<Limit> limits) {
+  private Search(String question, List<Limit> limits, int asked, LightestFirst run) {
     this.question = question;
-    this.parts = parts;
-    this.variants = variants;
-    this.assess = assess;
     this.limits = limits;
-    ladders = new Ladder[variants.size()];
+    this.asked = asked;
+    this.run = run;
   }
 
   /**
@@ -163,106 +136,10 @@ public final class Search {
       Progress progress) {
     String named = Guard.name("search", question);
     Survey.refuseUnusable(named, ladders);
-    Search search =
-        new Search(named, List.copyOf(parts), List.copyOf(ladders), assess, List.copyOf(limits));
-    search.run(progress);
-    return search;
-  }
-
-  private void run(Progress progress) {
-    limits.forEach(limit -> ruledOut.put(limit.words(), 0));
-    Work.each(ladders.length, Work.cores(), this::build, Progress.NONE);
-    int[] order =
-        IntStream.range(0, ladders.length)
-            .filter(i -> ladders[i] != null)
-            .boxed()
-            .sorted(Comparator.comparingDouble(i -> ladders[i].mass()))
-            .mapToInt(Integer::intValue)
-            .toArray();
-    for (int from = 0; from < order.length && found.size() < BEST && !interrupted; from += BLOCK) {
-      int first = from;
-      block(
-          Arrays.copyOfRange(order, from, Math.min(order.length, from + BLOCK)),
-          (done, total, left) ->
-              progress.at(
-                  first + done,
-                  order.length,
-                  left.multipliedBy(Math.max(1, (order.length - first) / Math.max(1, total)))));
-    }
-    progress.at(assessed, assessed, Duration.ZERO);
-  }
-
-  private void build(int index) {
-    try {
-      ladders[index] = variants.get(index).made().get();
-    } catch (ModelException refusal) {
-      refuse(index, refusal.getMessage());
-    }
-  }
-
-  private synchronized void refuse(int index, String reason) {
-    refused.put(variants.get(index).name(), reason);
-  }
-
-  private void block(int[] order, Progress progress) {
-    Assessment[] made = new Assessment[order.length];
-    BitSet reached =
-        Work.each(
-            order.length,
-            Work.cores(),
-            i -> {
-              try {
-                made[i] = assess.apply(ladders[order[i]]);
-              } catch (ModelException | SolveException refusal) {
-                refuse(order[i], refusal.getMessage());
-              }
-            },
-            progress);
-    interrupted = reached.cardinality() < order.length;
-    for (int i = 0; i < reached.nextClearBit(0); i++) {
-      assessed++;
-      if (made[i] != null) {
-        judge(variants.get(order[i]).name(), made[i]);
-      }
-    }
-  }
-
-  private void judge(String name, Assessment assessment) {
-    List<String> objections = objections(assessment);
-    objections.forEach(objection -> ruledOut.merge(objection, 1, Integer::sum));
-    if (objections.isEmpty() && found.size() < BEST) {
-      found.add(new Found(name, assessment));
-    }
-  }
-
-  private List<String> objections(Assessment assessment) {
-    List<String> objections = new ArrayList<>();
-    CheckSheet sheet = assessment.sheet();
-    if (sheet.outcome() == CheckSheet.Outcome.DOES_NOT_PASS) {
-      objections.add("a check does not pass");
-    }
-    for (String part : parts) {
-      CheckSheet own = sheet.about(part);
-      refuseUnknown(part, own, sheet);
-      if (!own.complete() || own.governing().isEmpty()) {
-        objections.add("the " + part + " is not wholly checked");
-      }
-    }
-    limits.stream()
-        .filter(limit -> !limit.met().apply(assessment))
-        .forEach(limit -> objections.add(limit.words()));
-    return objections;
-  }
-
-  private static void refuseUnknown(String part, CheckSheet own, CheckSheet sheet) {
-    if (own.checks().isEmpty()) {
-      throw new ModelException(
-          "no check is about part %s; there are checks of %s"
-              .formatted(
-                  part,
-                  String.join(
-                      ", ", sheet.checks().stream().map(c -> c.part()).distinct().toList())));
-    }
+    Demands demands = new Demands(parts, limits);
+    LightestFirst run = new LightestFirst(ladders, assess, demands);
+    run.until(BEST, progress);
+    return new Search(named, demands.limits(), ladders.size(), run);
   }
 
   /**
@@ -280,7 +157,7 @@ public final class Search {
    * @return the lightest first, {@value #BEST} at most
    */
   public List<Found> found() {
-    return List.copyOf(found);
+    return run.found();
   }
 
   /**
@@ -289,7 +166,7 @@ public final class Search {
    * @return the count
    */
   public int assessed() {
-    return assessed;
+    return run.assessed();
   }
 
   /**
@@ -298,7 +175,7 @@ public final class Search {
    * @return a count for each limit and each other reason that was met
    */
   public Map<String, Integer> ruledOut() {
-    return new LinkedHashMap<>(ruledOut);
+    return run.ruledOut();
   }
 
   /**
@@ -309,7 +186,7 @@ public final class Search {
    */
   public Map<String, Integer> ruledOut(Units units) {
     Map<String, Integer> shown = new LinkedHashMap<>();
-    ruledOut.forEach((reason, count) -> shown.put(shown(reason, units), count));
+    run.ruledOut().forEach((reason, count) -> shown.put(shown(reason, units), count));
     return shown;
   }
 
@@ -327,7 +204,7 @@ public final class Search {
    * @return the reason for each, by its name
    */
   public Map<String, String> refused() {
-    return new LinkedHashMap<>(refused);
+    return run.refused();
   }
 
   /**
@@ -337,7 +214,7 @@ public final class Search {
    * @return one line
    */
   public String line(Units units) {
-    return found.stream()
+    return run.found().stream()
             .findFirst()
             .map(best -> chosen(best, units))
             .orElse(
@@ -345,17 +222,17 @@ public final class Search {
                     + question
                     + " meets the checks made and the limits: "
                     + counts(units))
-        + (interrupted ? "; interrupted: lighter ones may have been missed" : "");
+        + (run.interrupted() ? "; interrupted: lighter ones may have been missed" : "");
   }
 
   private String chosen(Found best, Units units) {
-    int rest = variants.size() - refused.size() - assessed;
+    int rest = asked - run.refused().size() - run.assessed();
     return "%s: lightest meeting the checks made, with a frame of %s (%d of %d ladders assessed from the lightest on%s); the frame %s"
         .formatted(
             best.name(),
             units.show(Kind.MASS, best.assessment().mass()),
-            assessed,
-            variants.size(),
+            run.assessed(),
+            asked,
             rest > 0 ? ", the other " + rest + " are no lighter" : "",
             best.assessment().sheet().verdictLine());
   }
@@ -363,9 +240,10 @@ public final class Search {
   private String counts(Units units) {
     List<String> lines = new ArrayList<>();
     ruledOut(units)
-        .forEach((reason, count) -> lines.add(reason + " rules out " + count + " of " + assessed));
-    if (!refused.isEmpty()) {
-      lines.add(refused.size() + " could not be modelled");
+        .forEach(
+            (reason, count) -> lines.add(reason + " rules out " + count + " of " + run.assessed()));
+    if (!run.refused().isEmpty()) {
+      lines.add(run.refused().size() + " could not be modelled");
     }
     return String.join("; ", lines);
   }
@@ -377,7 +255,7 @@ public final class Search {
    */
   public List<String> notChecked() {
     LinkedHashSet<String> open = new LinkedHashSet<>();
-    found.forEach(one -> open.addAll(one.assessment().sheet().notMade()));
+    run.found().forEach(one -> open.addAll(one.assessment().sheet().notMade()));
     return List.copyOf(open);
   }
 
@@ -391,7 +269,7 @@ public final class Search {
     if (place < 0) {
       throw new ModelException("there is no place " + place + "; 0 is the lightest");
     }
-    return found.stream().skip(place).findFirst().map(one -> one.assessment().mass());
+    return run.found().stream().skip(place).findFirst().map(one -> one.assessment().mass());
   }
 
   @Override
