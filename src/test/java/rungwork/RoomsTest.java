@@ -36,6 +36,7 @@ class RoomsTest {
   private static final List<String> ORDER =
       List.of(
           "fault",
+          "csv",
           "quantity",
           "material",
           "section",
@@ -110,8 +111,8 @@ class RoomsTest {
         () -> assertTrue(mayImport("notebook", KERNEL)),
         () -> assertEquals(List.of("fault"), importable("fault")),
         () -> assertEquals(List.of(KERNEL), importable(KERNEL)),
-        () -> assertEquals(List.of("fault", "quantity", "material"), importable("material")),
-        () -> assertEquals(List.of("fault", "quantity", "section"), importable("section")),
+        () -> assertEquals(List.of("fault", "csv", "quantity", "material"), importable("material")),
+        () -> assertEquals(List.of("fault", "csv", "quantity", "section"), importable("section")),
         () -> assertEquals(rooms(), importable("notebook")),
         () -> assertEquals(engineering_rooms(), importable("report")));
   }

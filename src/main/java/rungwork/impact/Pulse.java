@@ -2,16 +2,13 @@ package rungwork.impact;
 
 import static rungwork.quantity.Quantities.si;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.Acceleration;
 import javax.measure.quantity.Time;
+import rungwork.csv.CsvFile;
 import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
@@ -105,14 +102,7 @@ public final class Pulse {
    * @return the pulse, named like the file
    */
   public static Pulse read(Path file) {
-    String name = file.getFileName().toString();
-    try (BufferedReader text = Files.newBufferedReader(file)) {
-      return new PulseTable(name).read(text);
-    } catch (NoSuchFileException e) {
-      throw new ModelException("there is no pulse file " + file);
-    } catch (IOException e) {
-      throw new ModelException("pulse file " + file + " cannot be read: " + e.getMessage());
-    }
+    return new PulseTable(CsvFile.read("pulse file", file)).read();
   }
 
   private static IdealPulse ideal(Quantity<Acceleration> peak, Quantity<Time> duration) {

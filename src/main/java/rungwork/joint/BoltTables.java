@@ -3,25 +3,23 @@ package rungwork.joint;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
+import rungwork.csv.CsvFile;
+import rungwork.csv.CsvRow;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
 
 /** The tables of sizes and strengths, {@code data/bolts.csv} and {@code data/bolt-classes.csv}. */
 final class BoltTables {
-  private static final List<CSVRecord> SIZES = rows("bolts.csv");
-  private static final List<CSVRecord> CLASSES = rows("bolt-classes.csv");
+  private static final List<CsvRow> SIZES = rows("bolts.csv");
+  private static final List<CsvRow> CLASSES = rows("bolt-classes.csv");
 
   private BoltTables() {}
 
   static Bolt.Size size(String name) {
     return SIZES.stream()
-        .filter(row -> row.get("size").equalsIgnoreCase(name.strip()))
+        .filter(row -> row.text("size").equalsIgnoreCase(name.strip()))
         .findFirst()
         .map(BoltTables::size)
         .orElseThrow(
@@ -31,8 +29,8 @@ final class BoltTables {
   }
 
   static Bolt.Strength strength(String name, Bolt.Size size) {
-    List<CSVRecord> named =
-        CLASSES.stream().filter(row -> row.get("class").equalsIgnoreCase(name.strip())).toList();
+    List<CsvRow> named =
+        CLASSES.stream().filter(row -> row.text("class").equalsIgnoreCase(name.strip())).toList();
     if (named.isEmpty()) {
       throw new ModelException(
           "bolt class " + name + " is not in the table; it has " + names(CLASSES, "class"));
@@ -52,72 +50,66 @@ final class BoltTables {
                         + range(named)));
   }
 
-  private static boolean exists(CSVRecord row, Bolt.Size size) {
-    boolean iso = row.get("series").equals("iso");
+  private static boolean exists(CsvRow row, Bolt.Size size) {
+    boolean iso = row.text("series").equals("iso");
     return iso == size.name().startsWith("M")
-        && number(row, "above_mm") * 1e-3 < size.diameter()
-        && size.diameter() <= number(row, "to_mm") * 1e-3;
+        && row.number("above_mm") * 1e-3 < size.diameter()
+        && size.diameter() <= row.number("to_mm") * 1e-3;
   }
 
-  private static String range(List<CSVRecord> rows) {
-    CSVRecord first = rows.get(0);
-    CSVRecord last = rows.get(rows.size() - 1);
-    String thread = first.get("series").equals("iso") ? "metric" : "inch";
+  private static String range(List<CsvRow> rows) {
+    CsvRow first = rows.get(0);
+    CsvRow last = rows.get(rows.size() - 1);
+    String thread = first.text("series").equals("iso") ? "metric" : "inch";
     return "it is for "
         + thread
         + " threads above "
-        + Scale.MM.show(number(first, "above_mm") * 1e-3)
+        + Scale.MM.show(first.number("above_mm") * 1e-3)
         + " to "
-        + Scale.MM.show(number(last, "to_mm") * 1e-3);
+        + Scale.MM.show(last.number("to_mm") * 1e-3);
   }
 
-  private static Bolt.Size size(CSVRecord row) {
+  private static Bolt.Size size(CsvRow row) {
     Optional<Bolt.Holes> holes =
-        row.get("hole_fine_mm").isEmpty()
+        row.text("hole_fine_mm").isEmpty()
             ? Optional.empty()
             : Optional.of(
                 new Bolt.Holes(
-                    number(row, "hole_fine_mm") * 1e-3,
-                    number(row, "hole_medium_mm") * 1e-3,
-                    number(row, "hole_coarse_mm") * 1e-3));
+                    row.number("hole_fine_mm") * 1e-3,
+                    row.number("hole_medium_mm") * 1e-3,
+                    row.number("hole_coarse_mm") * 1e-3));
     return new Bolt.Size(
-        row.get("size"),
-        number(row, "diameter_mm") * 1e-3,
-        number(row, "stress_area_mm2") * 1e-6,
-        number(row, "across_flats_mm") * 1e-3,
+        row.text("size"),
+        row.number("diameter_mm") * 1e-3,
+        row.number("stress_area_mm2") * 1e-6,
+        row.number("across_flats_mm") * 1e-3,
         holes,
-        row.get("source"));
+        row.text("source"));
   }
 
-  private static Bolt.Strength strength(CSVRecord row) {
+  private static Bolt.Strength strength(CsvRow row) {
     Bolt.Minimum minimum =
         new Bolt.Minimum(
-            number(row, "ultimate_mpa") * 1e6,
-            number(row, "yield_mpa") * 1e6,
-            number(row, "proof_mpa") * 1e6);
-    boolean covered = row.get("in_en_1993_1_8").equals("yes");
+            row.number("ultimate_mpa") * 1e6,
+            row.number("yield_mpa") * 1e6,
+            row.number("proof_mpa") * 1e6);
+    boolean covered = row.text("in_en_1993_1_8").equals("yes");
     return new Bolt.Strength(
-        row.get("class"),
+        row.text("class"),
         minimum,
-        number(row, "nominal_ultimate_mpa") * 1e6,
-        number(row, "nominal_yield_mpa") * 1e6,
-        new Bolt.ShearRule(number(row, "alpha_v_thread"), covered),
-        row.get("source"));
+        row.number("nominal_ultimate_mpa") * 1e6,
+        row.number("nominal_yield_mpa") * 1e6,
+        new Bolt.ShearRule(row.number("alpha_v_thread"), covered),
+        row.text("source"));
   }
 
-  private static String names(List<CSVRecord> rows, String column) {
-    return String.join(", ", rows.stream().map(row -> row.get(column)).distinct().toList());
+  private static String names(List<CsvRow> rows, String column) {
+    return String.join(", ", rows.stream().map(row -> row.text(column)).distinct().toList());
   }
 
-  private static double number(CSVRecord row, String column) {
-    return Double.parseDouble(row.get(column));
-  }
-
-  private static List<CSVRecord> rows(String file) {
-    CSVFormat withHead = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
-    try (InputStream table = BoltTables.class.getResourceAsStream("/rungwork/data/" + file);
-        CSVParser parser = CSVParser.parse(table, StandardCharsets.UTF_8, withHead)) {
-      return List.copyOf(parser.getRecords());
+  private static List<CsvRow> rows(String file) {
+    try (InputStream table = BoltTables.class.getResourceAsStream("/rungwork/data/" + file)) {
+      return CsvFile.of(file, table).rows();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -2,12 +2,11 @@ package rungwork.material;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import rungwork.csv.CsvFile;
 import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
 
@@ -51,7 +50,7 @@ final class Catalogue {
 
   private static List<Material> load() {
     try (InputStream stream = Catalogue.class.getResourceAsStream("/rungwork/data/" + FILE)) {
-      return new MaterialTable(FILE).read(new InputStreamReader(stream, StandardCharsets.UTF_8));
+      return new MaterialTable(CsvFile.of(FILE, stream)).read();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -1,13 +1,14 @@
 package rungwork.report;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.ToDoubleFunction;
 import rungwork.check.Check;
 import rungwork.check.CheckSheet;
 import rungwork.check.Verdict;
+import rungwork.csv.CsvLines;
 import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
 import rungwork.record.DesignRecord;
@@ -18,20 +19,14 @@ import rungwork.record.Statement;
  * All checks of a record as comma-separated values (RFC 4180, UTF-8): a row a check, then a row for
  * each thing that was not checked at all. Demand and capacity have a pair of columns for each kind
  * of number that occurs, its unit in the head.
- *
- * <p>A text that a spreadsheet would take for a formula gets an apostrophe in front.
  */
 final class CheckTable {
-  private static final String END = "\r\n";
   private static final int DIGITS = 6;
-
-  /** What begins a formula in a spreadsheet. */
-  private static final String FORMULA = "=+-@|%＝＋－＠";
 
   private final DesignRecord record;
   private final Units units;
   private final List<Kind> kinds;
-  private final StringBuilder out = new StringBuilder();
+  private final CsvLines out = new CsvLines();
 
   CheckTable(DesignRecord record, Units units) {
     this.record = record;
@@ -49,44 +44,31 @@ final class CheckTable {
   }
 
   String csv() {
-    row(head());
+    head();
     List<Evidence> evidence = record.evidence();
     for (int i = 0; i < evidence.size(); i++) {
       String label = RecordPage.label(i);
       Optional<CheckSheet> sheet = evidence.get(i).sheet();
-      sheet.ifPresent(one -> one.checks().forEach(check -> row(cells(label, check))));
+      sheet.ifPresent(one -> one.checks().forEach(check -> line(label, check)));
     }
-    record.notChecked(units).forEach(one -> row(cells(one)));
+    record.notChecked(units).forEach(this::line);
     return out.toString();
   }
 
-  private List<String> head() {
-    List<String> heads =
-        new ArrayList<>(
-            List.of(
-                "evidence",
-                "part",
-                "what",
-                "where",
-                "load case",
-                "limit state",
-                "factors",
-                "result",
-                "utilisation [1]"));
+  private void head() {
+    List.of("evidence", "part", "what", "where", "load case", "limit state", "factors", "result")
+        .forEach(out::words);
+    out.words("utilisation [1]");
     for (Kind kind : kinds) {
       String unit = units.scale(kind).unit();
       String shown = " [" + (unit.isEmpty() ? "1" : unit) + "]";
-      heads.add("demand" + shown);
-      heads.add("capacity" + shown);
+      out.words("demand" + shown).words("capacity" + shown);
     }
-    heads.addAll(List.of("reason", "source", "caution"));
-    return heads;
+    out.words("reason").words("source").words("caution").end();
   }
 
-  private List<String> cells(String label, Check check) {
-    List<String> cells = new ArrayList<>();
-    List<String> words =
-        List.of(
+  private void line(String label, Check check) {
+    List.of(
             label,
             check.part(),
             check.what(),
@@ -94,18 +76,16 @@ final class CheckTable {
             check.loadCase(),
             check.basis().limitState().name().toLowerCase(Locale.ROOT),
             check.basis().factors(),
-            result(check));
-    words.forEach(each -> cells.add(harmless(each)));
+            result(check))
+        .forEach(out::words);
     Optional<Verdict.Measured> numbers = check.verdict().numbers();
-    cells.add(numbers.map(n -> number(n.utilisation(), Kind.RATIO)).orElse(""));
+    number(numbers, Verdict.Measured::utilisation, Kind.RATIO);
     for (Kind kind : kinds) {
       Optional<Verdict.Measured> own = numbers.filter(n -> n.kind() == kind);
-      cells.add(own.map(n -> number(n.demand(), kind)).orElse(""));
-      cells.add(own.map(n -> number(n.capacity(), kind)).orElse(""));
+      number(own, Verdict.Measured::demand, kind);
+      number(own, Verdict.Measured::capacity, kind);
     }
-    List.of(check.verdict().reason(units), check.source(), check.caution())
-        .forEach(each -> cells.add(harmless(each)));
-    return cells;
+    out.words(check.verdict().reason(units)).words(check.source()).words(check.caution()).end();
   }
 
   private static String result(Check check) {
@@ -117,32 +97,13 @@ final class CheckTable {
   }
 
   /** A line of what nobody checked: who says so, what, and that it was not checked. */
-  private List<String> cells(Statement open) {
-    List<String> cells = new ArrayList<>();
-    cells.add(harmless(String.join(", ", open.from())));
-    cells.add("");
-    cells.add(harmless(open.words()));
-    cells.addAll(List.of("", "", "", "", "not checked", ""));
-    cells.addAll(kinds.stream().flatMap(kind -> List.of("", "").stream()).toList());
-    cells.addAll(List.of("", "", ""));
-    return cells;
+  private void line(Statement open) {
+    out.words(String.join(", ", open.from())).empty(1).words(open.words()).empty(4);
+    out.words("not checked").empty(1 + 2 * kinds.size() + 3).end();
   }
 
-  private String number(double si, Kind kind) {
-    return units.scale(kind).number(si, DIGITS);
-  }
-
-  private static String harmless(String words) {
-    String plain = Markup.printable(words);
-    String begins = plain.stripLeading();
-    return !begins.isEmpty() && FORMULA.indexOf(begins.charAt(0)) >= 0 ? "'" + plain : plain;
-  }
-
-  private void row(List<String> cells) {
-    out.append(String.join(",", cells.stream().map(CheckTable::quoted).toList())).append(END);
-  }
-
-  private static String quoted(String cell) {
-    return cell.matches("(?s).*[\",\r\n].*") ? "\"" + cell.replace("\"", "\"\"") + "\"" : cell;
+  private void number(
+      Optional<Verdict.Measured> numbers, ToDoubleFunction<Verdict.Measured> of, Kind kind) {
+    out.number(numbers.map(n -> units.scale(kind).number(of.applyAsDouble(n), DIGITS)).orElse(""));
   }
 }

@@ -2,17 +2,12 @@ package rungwork.section;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.Reader;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
+import rungwork.csv.CsvFile;
+import rungwork.csv.CsvRow;
 import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
@@ -56,7 +51,7 @@ public record SheetTable(String system, List<Sheet> sheets) {
    * @return their names
    */
   public static List<String> systems() {
-    return rows().stream().map(row -> row.get("system")).distinct().toList();
+    return rows().stream().map(row -> row.text("system")).distinct().toList();
   }
 
   /**
@@ -70,7 +65,7 @@ public record SheetTable(String system, List<Sheet> sheets) {
     return new SheetTable(
         chosen,
         rows().stream()
-            .filter(row -> row.get("system").equals(chosen))
+            .filter(row -> row.text("system").equals(chosen))
             .map(SheetTable::sheet)
             .toList());
   }
@@ -95,21 +90,17 @@ public record SheetTable(String system, List<Sheet> sheets) {
     return String.join(", ", sheets.stream().map(Sheet::size).toList());
   }
 
-  private static Sheet sheet(CSVRecord row) {
-    String inches = row.get("thickness_in");
+  private static Sheet sheet(CsvRow row) {
     double thickness =
-        inches.isEmpty()
-            ? Double.parseDouble(row.get("thickness_mm")) * Scale.MM.inSi()
-            : Double.parseDouble(inches) * INCH;
-    return new Sheet(row.get("size"), thickness, row.get("source"));
+        row.text("thickness_in").isEmpty()
+            ? row.number("thickness_mm") * Scale.MM.inSi()
+            : row.number("thickness_in") * INCH;
+    return new Sheet(row.text("size"), thickness, row.text("source"));
   }
 
-  private static List<CSVRecord> rows() {
-    CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
-    try (InputStream stream = SheetTable.class.getResourceAsStream("/rungwork/data/" + FILE);
-        Reader text = new InputStreamReader(stream, StandardCharsets.UTF_8);
-        CSVParser parser = CSVParser.parse(text, format)) {
-      return new ArrayList<>(parser.getRecords());
+  private static List<CsvRow> rows() {
+    try (InputStream stream = SheetTable.class.getResourceAsStream("/rungwork/data/" + FILE)) {
+      return CsvFile.of(FILE, stream).rows();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

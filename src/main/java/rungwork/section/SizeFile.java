@@ -2,11 +2,7 @@ package rungwork.section;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.Reader;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -16,22 +12,17 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
+import rungwork.csv.CsvFile;
+import rungwork.csv.CsvRow;
 import rungwork.fault.Guard;
-import rungwork.fault.ModelException;
 
 /**
  * A CSV file of sizes; columns and units as {@code data/datapackage.json} describes them.
  *
- * @param file the file's name, for messages
+ * @param file the file
  * @param table the name of the table that it holds
  */
-record SizeFile(String file, String table) {
-  private static final CSVFormat FORMAT =
-      CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
-
+record SizeFile(CsvFile file, String table) {
   /** Names of the tables that travel with Rungwork, and their files. */
   static final Map<String, String> BUILT_IN = builtIn();
 
@@ -58,46 +49,37 @@ record SizeFile(String file, String table) {
 
   static SizeTable builtIn(String name) {
     String table = SizeName.choose("size table", name, List.copyOf(BUILT_IN.keySet()));
-    SizeFile file = new SizeFile(BUILT_IN.get(table), table);
-    try (InputStream stream = SizeFile.class.getResourceAsStream("/rungwork/data/" + file.file)) {
-      return file.read(new InputStreamReader(stream, StandardCharsets.UTF_8));
+    String file = BUILT_IN.get(table);
+    try (InputStream stream = SizeFile.class.getResourceAsStream("/rungwork/data/" + file)) {
+      return new SizeFile(CsvFile.of(file, stream), table).read();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
   static SizeTable own(Path path) {
-    String file = path.getFileName().toString();
-    try (Reader text = Files.newBufferedReader(path)) {
-      return new SizeFile(file, file.replaceFirst("\\.[^.]*$", "")).read(text);
-    } catch (IOException e) {
-      throw new ModelException("own list of sizes " + path + " cannot be read: " + e.getMessage());
-    }
+    CsvFile file = CsvFile.read("list of sizes", path);
+    return new SizeFile(file, file.name().replaceFirst("\\.[^.]*$", "")).read();
   }
 
   /** The table in the file's order. */
-  SizeTable read(Reader text) throws IOException {
+  SizeTable read() {
+    file.columns().stream().filter(column -> !column.isEmpty()).forEach(this::refuseUnknown);
     List<SizeTable.Size> sizes = new ArrayList<>();
     Set<String> names = new HashSet<>();
-    try (CSVParser records = CSVParser.parse(text, FORMAT)) {
-      List<String> columns = records.getHeaderNames();
-      columns.forEach(this::refuseUnknown);
-      for (CSVRecord cells : records) {
-        SizeRow row = new SizeRow(file, records.getCurrentLineNumber(), columns, cells);
-        SizeTable.Size size = row.size();
-        if (!names.add(size.name().toLowerCase(Locale.ROOT))) {
-          throw row.refusal("size", size.name() + " stands twice");
-        }
-        sizes.add(size);
+    for (CsvRow cells : file.rows()) {
+      SizeTable.Size size = new SizeRow(file, cells).size();
+      if (!names.add(size.name().toLowerCase(Locale.ROOT))) {
+        throw cells.refusal("size", size.name() + " stands twice");
       }
+      sizes.add(size);
     }
     return new SizeTable(Guard.name("size table", table), sizes);
   }
 
   private void refuseUnknown(String column) {
     if (!SizeRow.knows(column)) {
-      throw new ModelException(
-          file + " line 1, " + column + ": no such column is known; known are " + SizeRow.known());
+      throw file.refusal(column, "no such column is known; known are " + SizeRow.known());
     }
   }
 }

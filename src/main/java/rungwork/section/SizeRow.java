@@ -7,7 +7,8 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.apache.commons.csv.CSVRecord;
+import rungwork.csv.CsvFile;
+import rungwork.csv.CsvRow;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
 import rungwork.section.SizeTable.Printed;
@@ -17,12 +18,10 @@ import rungwork.section.SizeTable.Tag;
  * One row of a file of sizes: its name, its shape, the dimensions that the shape asks, and what the
  * source prints beside them. A column's name ends in its unit.
  *
- * @param file the file's name, for messages
- * @param line the line that the row ends on, for messages
- * @param columns the names of the file's columns
+ * @param file the file
  * @param cells the row
  */
-record SizeRow(String file, long line, List<String> columns, CSVRecord cells) {
+record SizeRow(CsvFile file, CsvRow cells) {
   private static final double INCH = 0.0254;
 
   /** Units of dimensions. */
@@ -57,28 +56,50 @@ record SizeRow(String file, long line, List<String> columns, CSVRecord cells) {
 
   /** The size that the row describes. */
   SizeTable.Size size() {
-    String size = required("size");
+    String size = cells.required("size");
     Section section = section(size);
-    String source = optional("source");
-    String tag = optional("tag");
+    String source = cells.text("source");
+    String tag = cells.text("tag");
     return new SizeTable.Size(
         size,
         section,
         printed(section),
-        source.isEmpty() ? file : source,
+        source.isEmpty() ? file.name() : source,
         tag.isEmpty() ? Tag.OWN : tag(tag));
   }
 
   private Section section(String size) {
-    String word = required("shape");
+    String word = cells.required("shape");
     SizeShape shape =
         SizeShape.of(word)
-            .orElseThrow(() -> refusal("shape", word + " is none of " + SizeShape.words()));
+            .orElseThrow(() -> cells.refusal("shape", word + " is none of " + SizeShape.words()));
+    filledDimensions().forEach(column -> refuseIdle(column, shape));
     try {
       return shape.section(this).named(name(shape, size));
     } catch (ModelException wrong) {
-      throw wrong.getMessage().startsWith(file) ? wrong : refusal(size, wrong.getMessage());
+      boolean placed = wrong.getMessage().startsWith(file.name() + " line ");
+      throw placed ? wrong : cells.refusal(size, wrong.getMessage());
     }
+  }
+
+  private Stream<String> filledDimensions() {
+    return file.columns().stream()
+        .filter(column -> SizeShape.dimensions().contains(stem(column)))
+        .filter(column -> LENGTHS.containsKey(unit(column)) && !cells.text(column).isEmpty());
+  }
+
+  /** Refuses a dimension that the shape has no use for, and one that is given twice. */
+  private void refuseIdle(String column, SizeShape shape) {
+    if (!shape.asks(stem(column))) {
+      throw cells.refusal(column, "a " + shape.word() + " has no " + stem(column));
+    }
+    filledDimensions()
+        .takeWhile(other -> !other.equals(column))
+        .filter(other -> stem(other).equals(stem(column)))
+        .forEach(
+            other -> {
+              throw cells.refusal(column, "stands beside " + other + "; give one of the two");
+            });
   }
 
   /** A size that begins with letters names itself; another is named by its shape and unit. */
@@ -86,81 +107,49 @@ record SizeRow(String file, long line, List<String> columns, CSVRecord cells) {
     if (Character.isLetter(size.charAt(0))) {
       return size;
     }
-    boolean inches =
-        columns.stream()
-            .filter(column -> SizeShape.dimensions().contains(stem(column)))
-            .anyMatch(column -> unit(column).equals("in") && !optional(column).isEmpty());
+    boolean inches = filledDimensions().anyMatch(column -> unit(column).equals("in"));
     return shape.word() + " " + size + (inches ? " in" : "");
   }
 
   private List<Printed> printed(Section section) {
     List<Printed> printed = new ArrayList<>();
-    for (String column : columns) {
-      String digits = optional(column);
+    for (String column : file.columns()) {
+      String digits = cells.text(column);
       if (!digits.isEmpty()) {
         SizeProperty.of(column)
-            .ifPresent(
-                property -> {
-                  number(column, digits);
-                  printed.add(property.printed(column, digits, section));
-                });
+            .ifPresent(property -> printed.add(printed(property, column, section)));
       }
     }
     return printed;
   }
 
+  private Printed printed(SizeProperty property, String column, Section section) {
+    cells.number(column);
+    try {
+      return property.printed(column, cells.text(column), section);
+    } catch (ModelException wrong) {
+      throw cells.refusal(column, wrong.getMessage());
+    }
+  }
+
   /** A dimension that the shape needs [m]. */
   double length(String stem) {
     return optionalLength(stem)
-        .orElseThrow(() -> refusal(stem + "_mm", "nothing stands there, nor in inches"));
+        .orElseThrow(() -> cells.refusal(stem + "_mm", "nothing stands there, nor in inches"));
   }
 
   /** A dimension that the shape can do without [m]. */
   OptionalDouble optionalLength(String stem) {
-    for (String column : columns) {
-      if (stem(column).equals(stem) && !optional(column).isEmpty()) {
-        double value = number(column, optional(column));
-        return OptionalDouble.of(value * LENGTHS.get(unit(column)).inSi());
-      }
-    }
-    return OptionalDouble.empty();
-  }
-
-  /** A refusal that names file, line and column. */
-  ModelException refusal(String column, String reason) {
-    return new ModelException(file + " line " + line + ", " + column + ": " + reason);
+    return filledDimensions()
+        .filter(column -> stem(column).equals(stem))
+        .mapToDouble(column -> cells.number(column) * LENGTHS.get(unit(column)).inSi())
+        .findFirst();
   }
 
   private Tag tag(String word) {
     if (!TAGS.containsKey(word.toLowerCase(Locale.ROOT))) {
-      throw refusal("tag", word + " is none of read, memory, practice, own");
+      throw cells.refusal("tag", word + " is none of read, memory, practice, own");
     }
     return TAGS.get(word.toLowerCase(Locale.ROOT));
-  }
-
-  private double number(String column, String text) {
-    try {
-      return Double.parseDouble(text);
-    } catch (NumberFormatException e) {
-      throw refusal(column, "\"" + text + "\" is not a number");
-    }
-  }
-
-  private String required(String column) {
-    if (optional(column).isEmpty()) {
-      throw refusal(column, "nothing stands there");
-    }
-    return optional(column);
-  }
-
-  /** What stands in a column; empty where nothing does. */
-  private String optional(String column) {
-    if (!columns.contains(column)) {
-      return "";
-    }
-    if (!cells.isSet(column)) {
-      throw refusal(column, "the row has no such column");
-    }
-    return cells.get(column).strip();
   }
 }

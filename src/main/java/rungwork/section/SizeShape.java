@@ -51,6 +51,11 @@ enum SizeShape {
         .collect(Collectors.toCollection(LinkedHashSet::new));
   }
 
+  /** Whether the shape has a use for a dimension. */
+  boolean asks(String dimension) {
+    return asks.contains(dimension);
+  }
+
   String word() {
     return name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }

@@ -6,11 +6,16 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.IntFunction;
+import rungwork.csv.CsvLines;
 import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
 import rungwork.study.Answers.Run;
+import tech.tablesaw.api.NumberColumn;
+import tech.tablesaw.api.Table;
+import tech.tablesaw.columns.Column;
 
 /**
  * A model that is built anew from numbers which are not exactly known, and what is asked of it. The
@@ -183,5 +188,28 @@ public final class Study<D> {
   @Override
   public String toString() {
     return "Study of %s: %d inputs, %d measures".formatted(name, inputs.size(), measures.size());
+  }
+
+  /**
+   * A table of any study as comma-separated values, decimal points; no name or reason in it becomes
+   * a formula in a spreadsheet.
+   *
+   * @param table the table
+   * @return the text of a CSV file
+   */
+  public static String csv(Table table) {
+    CsvLines lines = new CsvLines();
+    table.columnNames().forEach(lines::words);
+    lines.end();
+    for (int row = 0; row < table.rowCount(); row++) {
+      for (Column<?> column : table.columns()) {
+        String cell = column.getUnformattedString(row);
+        boolean number = column instanceof NumberColumn;
+        Consumer<String> adds = number ? lines::number : lines::words;
+        adds.accept(cell);
+      }
+      lines.end();
+    }
+    return lines.toString();
   }
 }

@@ -237,13 +237,14 @@ public final class Survey {
   }
 
   /**
-   * The table as comma-separated values, decimal points, one line a variant.
+   * The table as comma-separated values, decimal points, one line a variant; no name or reason
+   * becomes a formula in a spreadsheet.
    *
    * @param units the reader's units
    * @return the text of a CSV file
    */
   public String csv(Units units) {
-    return table(units).write().toString("csv");
+    return Study.csv(table(units));
   }
 
   @Override

@@ -131,7 +131,7 @@ class PulseTest {
     refused(
         file,
         "time_ms,deceleration_g\n0,0\n50\n",
-        "sled.csv line 3, deceleration_g: \"\" is not a number");
+        "sled.csv line 3, deceleration_g: the row has no such column");
     refused(
         file,
         "time_ms,deceleration_g\n0,0\n50,3\n40,2\n",
@@ -139,16 +139,37 @@ class PulseTest {
     refused(
         file,
         "t,a\n0,0\n",
-        "sled.csv line 1: there is no column time_ms or time_s; the heads are t, a");
+        "sled.csv line 1, time_ms or time_s: there is no such column; the heads are t, a");
     refused(
         file,
         "time_ms,deceleration_g\n",
-        "pulse sled.csv has 0 times and 0 values; give 2 to 2000000 of both");
+        "sled.csv line 2, time_ms: nothing stands there; give one row at least");
     refused(
         file,
         "time_ms,deceleration_g\n0,0\n50,-20\n100,0\n",
         "pulse sled.csv speeds the vehicle up by 35.30 km/h; a deceleration is positive here:"
             + " change the sign");
+    refused(
+        file,
+        "time_ms,deceleration_g\n0,0\n",
+        "pulse sled.csv has 1 times and 1 values; give 2 to 2000000 of both");
+    refused(
+        file,
+        "time_ms,time_s,deceleration_g\n0,0,0\n",
+        "sled.csv line 1, time_s: stands beside time_ms; give one of the two");
+    refused(
+        file,
+        "time_min,deceleration_g\n0,0\n",
+        "sled.csv line 1, time_ms or time_s: there is no such column; the heads are time_min,"
+            + " deceleration_g");
+    refused(
+        file,
+        "time_ms,deceleration_g\n0,0\n,20\n",
+        "sled.csv line 3, time_ms: nothing stands there");
+    refused(
+        file,
+        "time_ms,deceleration_g\n0,0\n50,NaN\n",
+        "sled.csv line 3, deceleration_g: \"NaN\" is not a number");
     Path nowhere = folder.resolve("none.csv");
     Refused.with("there is no pulse file " + nowhere, () -> Pulse.read(nowhere));
   }

@@ -8,13 +8,15 @@ import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import rungwork.csv.CsvFile;
 import rungwork.fault.ModelException;
 
 class MaterialTableTest {
@@ -107,7 +109,8 @@ class MaterialTableTest {
   }
 
   private static List<Material> read(String... lines) throws IOException {
-    return new MaterialTable("shop.csv").read(new StringReader(String.join("\n", lines)));
+    byte[] text = String.join("\n", lines).getBytes(StandardCharsets.UTF_8);
+    return new MaterialTable(CsvFile.of("shop.csv", new ByteArrayInputStream(text))).read();
   }
 
   private static void refused(String message, String... rows) {

@@ -194,13 +194,62 @@ class SizeTableTest {
                 "rack.csv line 2, 5x5x3: wall 3.000 mm leaves no bore in a tube of 5.000 mm by"
                     + " 5.000 mm; the wall must stay below 2.500 mm",
                 "5x5x3,square tube,5,3,read"),
+        () ->
+            bad(
+                "rack.csv line 2, side_mm: \"Infinity\" is not a number",
+                "50x50x3,square tube,Infinity,3,read"),
+        () ->
+            bad(
+                "rack.csv line 2, wall_mm: \"3,2\" is not a number; write the decimal sign as a"
+                    + " point",
+                "50x50x3,square tube,50,\"3,2\",read"),
+        () ->
+            bad(
+                "rack.csv line 2, column 6: \"half a crown\" stands under no name",
+                "50x50x3,square tube,50,3,read,half a crown"),
+        () -> bad("rack.csv line 4, size: 40X40X3 stands twice", good, "", good.toUpperCase()),
         () -> bad("rack.csv line 3, size: 40x40x3 stands twice", good, good));
+  }
+
+  @Test
+  void a_dimension_without_a_use_or_given_twice_is_refused() throws IOException {
+    Path file = folder.resolve("rack.csv");
+    Files.writeString(
+        file, "size,shape,side_mm,side_in,wall_mm,height_mm\n40x3,square tube,40,,3,60\n");
+    refused("rack.csv line 2, height_mm: a square tube has no height", () -> SizeTable.read(file));
+    Files.writeString(
+        file, "size,shape,side_mm,side_in,wall_mm,height_mm\n40x3,square tube,40,1.5,3,\n");
+    refused(
+        "rack.csv line 2, side_in: stands beside side_mm; give one of the two",
+        () -> SizeTable.read(file));
+  }
+
+  @Test
+  void a_figure_printed_beside_a_size_is_read_as_carefully() throws IOException {
+    Path file = folder.resolve("rack.csv");
+    String head = "size,shape,side_mm,wall_mm,area_cm2\n40x3,square tube,40,3,";
+    Files.writeString(file, head + "4.2l\n");
+    refused("rack.csv line 2, area_cm2: \"4.2l\" is not a number", () -> SizeTable.read(file));
+    Files.writeString(file, head + "-4.2\n");
+    refused(
+        "rack.csv line 2, area_cm2: the printed value \"-4.2\" of A is no number",
+        () -> SizeTable.read(file));
+  }
+
+  @Test
+  void a_list_without_its_needed_columns_is_refused() throws IOException {
+    Path file = folder.resolve("rack.csv");
+    Files.writeString(file, "shape,side_mm,wall_mm\nsquare tube,40,3\n");
+    refused("rack.csv line 2, size: there is no such column", () -> SizeTable.read(file));
+    Files.writeString(file, "size,shape,side_mm,wall_cm\n40x3,square tube,40,3\n");
+    String message = assertThrows(ModelException.class, () -> SizeTable.read(file)).getMessage();
+    assertTrue(message.startsWith("rack.csv line 1, wall_cm: no such column is known; known are "));
   }
 
   @Test
   void a_column_that_means_nothing_is_refused() throws IOException {
     Path file = folder.resolve("rack.csv");
-    Files.writeString(file, "size,shape,side_mm,wall\n");
+    Files.writeString(file, "size,shape,side_mm,wall\n40x3,square tube,40,3\n");
     refused(
         "rack.csv line 1, wall: no such column is known; known are size, shape, source, tag,"
             + " side_mm or _in, wall_mm or _in, corner_mm or _in, height_mm or _in, width_mm or"
@@ -212,7 +261,7 @@ class SizeTableTest {
   @Test
   void a_list_that_is_not_there_is_refused() {
     Path file = folder.resolve("none.csv");
-    refused("own list of sizes " + file + " cannot be read: " + file, () -> SizeTable.read(file));
+    refused("there is no list of sizes " + file, () -> SizeTable.read(file));
   }
 
   @Test

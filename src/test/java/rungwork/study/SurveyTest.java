@@ -104,6 +104,22 @@ class SurveyTest {
   }
 
   @Test
+  void no_name_in_the_csv_is_a_formula_and_numbers_stay_numbers() {
+    Survey hostile =
+        Survey.of(
+            "=1+1",
+            List.of(
+                new Survey.Variant<Double>("=HYPERLINK(\"http://example.org\")", () -> -2.5),
+                new Survey.Variant<Double>("-10 mm", () -> 1e-9)),
+            List.of(Measure.<Double>counted("@shift", "pence", shift -> shift)));
+    assertEquals(
+        "variant,'@shift [pence],refused\r\n"
+            + "\"'=HYPERLINK(\"\"http://example.org\"\")\",-2.5,\r\n"
+            + "'-10 mm,1.0E-9,\r\n",
+        hostile.csv(Units.METRIC));
+  }
+
+  @Test
   void what_no_other_beats_stays() {
     List<String> front = survey.unbeaten("frame mass", "torsional stiffness");
     assertEquals(List.of("60 square", "70 square", "60 by 40"), front);
