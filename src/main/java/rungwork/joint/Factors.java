@@ -38,7 +38,6 @@ public record Factors(DesignFactor design, double gammaM2, double phi) {
     }
   }
 
-  /** The basis of a capacity on yield. */
   /**
    * Whether a check on a joint divided by nothing, so that it may stand in an order of failure.
    *
@@ -50,6 +49,7 @@ public record Factors(DesignFactor design, double gammaM2, double phi) {
         .anyMatch(basis::equals);
   }
 
+  /** The basis of a capacity on yield. */
   Basis yield() {
     return new Basis(LimitState.YIELD, design + " on yield; γM0 = γM1 = γM5 = 1.0");
   }

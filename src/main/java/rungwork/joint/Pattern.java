@@ -59,10 +59,6 @@ final class Pattern {
     return new Pattern(Measures.LINES, sums);
   }
 
-  Spot centroid() {
-    return centroid;
-  }
-
   /** Second moment about the centroid, for moments in the face [m² of bolts, m³ of lines]. */
   double polar() {
     return alongU + alongV;

@@ -78,7 +78,7 @@ record WallRules(PlateOnTube joint, double gamma) {
 
   /** A foot as wide as the tube stands on its side walls. */
   Optional<Finding> sideWalls(Step demand) {
-    boolean wide = across() >= width() - 2 * wall();
+    boolean wide = across() >= (width() - 2 * wall()) * (1 - Rounding.TOLERANCE);
     if (!wide || !transverse() && !patch()) {
       return Optional.empty();
     }
@@ -172,7 +172,8 @@ record WallRules(PlateOnTube joint, double gamma) {
     List<Reason> reasons = new ArrayList<>(tubeRange());
     double beta = across() / width();
     Range range = Range.of(joint.foot().way());
-    if (beta < range.least() || beta > range.most() * (1 + Rounding.TOLERANCE)) {
+    if (beta < range.least() * (1 - Rounding.TOLERANCE)
+        || beta > range.most() * (1 + Rounding.TOLERANCE)) {
       reasons.add(
           outside(
               "the foot covers "
@@ -197,7 +198,7 @@ record WallRules(PlateOnTube joint, double gamma) {
 
   private List<Reason> momentRange() {
     List<Reason> reasons = new ArrayList<>(range());
-    if (across() < 0.25 * width()) {
+    if (across() < 0.25 * width() * (1 - Rounding.TOLERANCE)) {
       reasons.add(outside("table 7.14 is for feet that cover a quarter of the face's width"));
     }
     return reasons;

@@ -188,6 +188,13 @@ class BoltGroupTest {
         "two bolts of group bracket are 5.000 mm apart; their holes of 9.000 mm would meet",
         () -> group("8.8", List.of(spot(0, 0), spot(5, 0))));
     Refused.with(
+        "two bolts of group bracket are 9.000 mm apart; their holes of 9.000 mm would meet",
+        () -> group("8.8", List.of(spot(0, 0), spot(9, 0))));
+    Refused.with(
+        "edge distance 4.500 mm lets the hole of 9.000 mm break through the edge; it must stay"
+            + " above 4.500 mm",
+        () -> BoltGroup.Plate.of(Parts.S235, mm(4), mm(9), mm(4.5)));
+    Refused.with(
         "edge distance -3.000 mm is not above zero",
         () -> BoltGroup.Plate.of(Parts.S235, mm(4), mm(9), mm(-3)));
     Refused.with(
@@ -203,6 +210,13 @@ class BoltGroupTest {
                 Bolt.Threads.CLEAR,
                 SQUARE,
                 BoltGroup.Plate.of(Parts.S235, mm(4), mm(7), mm(15))));
+  }
+
+  @Test
+  void a_hole_as_wide_as_its_bolt_is_taken() {
+    BoltGroup.Plate plate = BoltGroup.Plate.of(Parts.S235, mm(4), mm(8), mm(15));
+    Bolt m8 = Bolt.of("M8", "8.8");
+    assertEquals(plate, new BoltGroup("tight", m8, Bolt.Threads.CLEAR, SQUARE, plate).plate());
   }
 
   private static void assertSame(List<Double> expected, List<Double> actual, String message) {

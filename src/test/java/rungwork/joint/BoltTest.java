@@ -69,6 +69,9 @@ class BoltTest {
     Refused.with(
         "stress area 100.0 mm² of odd is not below the area of its shank of 10.00 mm",
         () -> new Bolt.Size("odd", 0.01, 100e-6, 0.016, m10.holes(), "a test"));
+    Refused.with(
+        "stress area 78.54 mm² of odd is not below the area of its shank of 10.00 mm",
+        () -> new Bolt.Size("odd", 0.01, Math.PI * 0.01 * 0.01 / 4, 0.016, m10.holes(), "a test"));
   }
 
   @Test

@@ -111,6 +111,18 @@ class PivotTest {
   }
 
   @Test
+  void a_hole_near_the_end_leaves_bearing_unchecked() {
+    Tab near =
+        new Tab(
+            "near", tab.material(), tab.plate(), Tab.Eye.of(tab.eye().bolt(), mm(10.5), mm(11)));
+    assertEquals(
+        "the edge is 11.00 mm from the hole's centre; the bearing rule needs 12.60 mm",
+        named(checks(near, Wrench.force(0, 0, 1000)), "bearing of the tab")
+            .verdict()
+            .reason(Units.METRIC));
+  }
+
+  @Test
   void a_moment_on_the_bolt_is_not_checked_and_said_so() {
     Wrench turned = new Wrench(0, 0, 1000, 12, 0, 0);
     assertEquals(

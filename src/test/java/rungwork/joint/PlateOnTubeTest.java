@@ -207,6 +207,10 @@ class PlateOnTubeTest {
             + " a weld; the wall has nothing left",
         () -> along().withChordStress(MPa(400)));
     Refused.with(
+        "stress 355.0 MPa in the tube beside rail is not below its yield strength 355.0 MPa beside"
+            + " a weld; the wall has nothing left",
+        () -> along().withChordStress(MPa(355)));
+    Refused.with(
         "wall 25.00 mm leaves no bore in a tube of 50.00 mm; the wall must stay below 25.00 mm",
         () -> TubeWall.of(Parts.S355, mm(50), mm(60), mm(25)));
     Refused.with(

@@ -113,5 +113,13 @@ class PriedGroupTest {
         "holes of 9.000 mm leave nothing of the 8.000 mm of plate that each bolt of group base"
             + " plate holds",
         () -> group.pried(mm(25), mm(8)));
+    Refused.with(
+        "holes of 9.000 mm leave nothing of the 9.000 mm of plate that each bolt of group base"
+            + " plate holds",
+        () -> group.pried(mm(4.5), mm(40)));
+    Refused.with(
+        "holes of 9.000 mm leave nothing of the 8.600 mm of plate that each bolt of group base"
+            + " plate holds",
+        () -> group.pried(mm(4.3), mm(40)));
   }
 }

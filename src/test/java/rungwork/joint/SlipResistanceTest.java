@@ -44,6 +44,32 @@ class SlipResistanceTest {
     assertEquals(20.0 / 15, use(Wrench.force(0, 0, 40e3), Factors.UNFACTORED), 1e-12);
   }
 
+  /** A tipping of 120 N·m on bolts 60 apart: 5000 ± 2000 N; 15 − 7 kN stay, of which 30 % hold. */
+  @Test
+  void the_bolt_that_the_pull_leaves_least_slips_first() {
+    Wrench wrench = new Wrench(4000, 0, 10e3, 0, -120, 0);
+    Check slip =
+        named(PAIR.clamped(kN(15), 0.3).checks(Parts.load(wrench, new Point(0, 0, 0))), "slip");
+    assertEquals(2000 / (0.3 * 8000), slip.utilisation().orElseThrow(), 1e-12);
+    assertEquals("bolt 2", slip.where());
+  }
+
+  @Test
+  void a_pull_equal_to_the_clamping_force_just_lifts_the_plate_off() {
+    assertEquals(1, use(Wrench.force(4000, 0, 30e3), Factors.UNFACTORED), 1e-12);
+  }
+
+  @Test
+  void a_bolt_may_be_clamped_with_its_whole_proof_load() {
+    double proof = Bolt.of("M8", "8.8").proofLoad();
+    assertEquals(proof, new SlipResistance(PAIR, proof, 0.3).preload());
+    Refused.with(
+        "friction 1.000 under base plate is outside above 0 to below 1",
+        () -> PAIR.clamped(kN(15), 1));
+    Refused.with(
+        "friction 0 under base plate is outside above 0 to below 1", () -> PAIR.clamped(kN(15), 0));
+  }
+
   @Test
   void a_row_tipped_about_itself_is_not_checked() {
     Check slip =

@@ -186,7 +186,9 @@ class TabTest {
 
   @Test
   void a_tight_fold_fails_its_proportion_and_names_the_grain() {
-    List<Check> checks = Fold.of(tab, mm(3), mm(12)).checks(Parts.load(Wrench.ZERO, tab.hole()));
+    Joint fold = tab.folded(mm(3), mm(12));
+    assertEquals("front tab, fold", fold.name());
+    List<Check> checks = fold.checks(Parts.load(Wrench.ZERO, tab.hole()));
     Check radius = named(checks, "bend radius");
     assertEquals(5.0 / 3, radius.utilisation().orElseThrow(), 1e-12);
     assertEquals(

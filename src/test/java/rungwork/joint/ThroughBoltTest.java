@@ -39,11 +39,27 @@ class ThroughBoltTest {
     assertEquals(1, checks.size());
   }
 
+  /**
+   * A washer of 30 as a square of 26.587, β = 0.53174 of the face of 50 × 3 mm: table 7.11 gives
+   * 355·9/(1 − β)·(2·β + 4·√(1 − β)) = 25.93 kN.
+   */
+  @Test
+  void a_bare_wall_is_asked_as_under_a_square_patch_of_the_washers_area() {
+    List<Check> checks =
+        bolt(20, ThroughBolt.Washer.of(mm(30))).checks(Parts.load(Wrench.ZERO, new Point(0, 0, 0)));
+    assertEquals(25.93e3, capacity(checks, "bare wall under the clamping force"), 5);
+    assertEquals(20e3, Parts.demand(checks, "bare wall under the clamping force"), 1e-9);
+    assertEquals(1, checks.size());
+  }
+
   @Test
   void bad_seats_are_refused_by_name() {
     Refused.with(
         "the seat of arm bolt, 60.00 mm wide, does not fit on the face of 50.00 mm",
         () -> bolt(27, ThroughBolt.Washer.of(mm(60))));
+    Refused.with(
+        "the seat of arm bolt, 50.00 mm wide, does not fit on the face of 50.00 mm",
+        () -> bolt(27, ThroughBolt.Washer.of(mm(50))));
     Refused.with(
         "wall 8.000 mm leaves no bore in a sleeve of 16.00 mm; the wall must stay below 8.000 mm",
         () -> ThroughBolt.Sleeve.of(mm(16), mm(8), Parts.S235));

@@ -257,6 +257,10 @@ class WeldGroupTest {
     Refused.with(
         "a run of weld tab weld is 5.000 mm long; start and stop take 7.071 mm and nothing is left",
         () -> fillet(5, List.of(Run.through(new Spot(0, 0), new Spot(0.005, 0)))));
+    double all = 2 * Seam.fillet(mm(5), MPa(490)).throat();
+    Refused.with(
+        "a run of weld tab weld is 7.071 mm long; start and stop take 7.071 mm and nothing is left",
+        () -> fillet(5, List.of(Run.through(new Spot(0, 0), new Spot(all, 0)))));
     Refused.with(
         "two lines of weld tab weld lie on one another; keep one",
         () ->
