@@ -45,6 +45,17 @@ class SharedByBoltsTest {
       assertEquals(shear, demand(checks, what), 1e-9);
       assertEquals("bolt 3", named(checks, what).where());
     }
+    // Thread of an M8, 36.6 mm²: 0.6·800 in shear, 0.9·800 in tension, of which it may use 1.4.
+    double back = Math.hypot(500 - 36000 * 30 / 8500.0, 36000 * 35 / 8500.0);
+    Check both = named(checks, "bolt shear and tension");
+    assertEquals(
+        back / (480 * 36.6) + 2250 / (1.4 * 720 * 36.6), both.utilisation().orElseThrow(), 1e-9);
+    assertEquals("bolt 2", both.where());
+    List<Double> shears = group.shears(load);
+    List<Double> expected = List.of(back, back, shear, shear);
+    for (int i = 0; i < 4; i++) {
+      assertEquals(expected.get(i), shears.get(i), 1e-9);
+    }
     List<Step> lines = new BoltGroupStrength(group, load).largestTension();
     assertEquals(2250, lines.get(lines.size() - 1).result(), 1e-9);
   }
