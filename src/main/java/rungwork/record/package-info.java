@@ -41,9 +41,10 @@
  * <p><b>Measured after a crash.</b> {@link rungwork.record.Inspection} holds what a tape reads on a
  * bent ladder beside the true one: each {@link rungwork.record.Reading} with published tolerances,
  * each {@link rungwork.record.Distortion} (diamond, twist, sag, side bow, shortening) with its
- * working, and where the marks went; {@link rungwork.record.RepairRule} says what is used again.
- * Axes as everywhere: x forward, y to the left, z up; heights stand above a datum whose offset,
- * pitch and roll the part held for straight tells ({@code Levelling}).
+ * working, and where the marks went ({@code MarkFit} of a {@code MarkNet}); {@link
+ * rungwork.record.RepairRule} says what is used again. Axes as everywhere: x forward, y to the
+ * left, z up; heights stand above a datum whose offset, pitch and roll the part held for straight
+ * tells ({@code Levelling}).
  *
  * <p>This room must not know pages: {@code rungwork.report} draws it.
  */
