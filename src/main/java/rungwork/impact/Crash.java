@@ -218,7 +218,7 @@ public record Crash(
    * @return sentences; none when nothing stands out
    */
   public List<String> marks(Units units) {
-    return CrashRun.marks(this, units);
+    return CrashCourse.marks(this, units);
   }
 
   /**

@@ -2,12 +2,9 @@ package rungwork.impact;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import rungwork.fault.Scale;
 import rungwork.fault.SolveException;
-import rungwork.quantity.Kind;
-import rungwork.quantity.Units;
 
 /** One run of a crash model: its masses and links, the samples, and what they say. */
 final class CrashRun {
@@ -16,9 +13,6 @@ final class CrashRun {
 
   /** Of the initial kinetic energy: the balance closes to this, or nothing is returned. */
   private static final double BALANCE = 1e-3;
-
-  /** A body that still is shaken by this part of its peak when the contact ends is marked. */
-  private static final double SHAKEN = 0.1;
 
   private final CrashModel model;
   private final List<String> names = new ArrayList<>();
@@ -74,7 +68,8 @@ final class CrashRun {
               + new Scale("%", 0.01).show(residual, 3)
               + " of the initial kinetic energy; at most 0.1 % is accepted");
     }
-    return new Crash(model, bodies(samples), parts(samples), events(samples), residual);
+    CrashCourse course = new CrashCourse(model, stack, links, samples);
+    return new Crash(model, bodies(samples), course.parts(), course.events(), residual);
   }
 
   private void refuseEndless(LumpedMasses.Sample last) {
@@ -123,107 +118,5 @@ final class CrashRun {
               samples.stream().mapToDouble(s -> s.state()[at]).toArray()));
     }
     return all;
-  }
-
-  private List<Crash.Part> parts(List<LumpedMasses.Sample> samples) {
-    List<Crash.Part> all = new ArrayList<>();
-    for (int i = 0; i < stack.parts().size(); i++) {
-      all.add(part(stack.parts().get(i), i, samples));
-    }
-    if (model.hasFrontMass()) {
-      double[] crush = closings(samples, links.get(1));
-      all.add(new Crash.Part(model.frame(), crush, forces(samples, 1)));
-    }
-    return all;
-  }
-
-  private Crash.Part part(CrushCurve curve, int index, List<LumpedMasses.Sample> samples) {
-    double most = 0;
-    double[] closings = closings(samples, links.get(0));
-    double[] forces = forces(samples, 0);
-    double[] crush = new double[closings.length];
-    for (int i = 0; i < crush.length; i++) {
-      most = Math.max(most, closings[i]);
-      double spring = (stack.curve().force(most) - forces[i]) / curve.unloading();
-      crush[i] = stack.share(index, most) - Math.max(0, spring);
-    }
-    return new Crash.Part(curve, crush, forces);
-  }
-
-  private static double[] closings(List<LumpedMasses.Sample> samples, Link link) {
-    return samples.stream().mapToDouble(s -> link.closing(s.state())).toArray();
-  }
-
-  private static double[] forces(List<LumpedMasses.Sample> samples, int link) {
-    return samples.stream().mapToDouble(s -> s.forces()[link]).toArray();
-  }
-
-  private List<Crash.Event> events(List<LumpedMasses.Sample> samples) {
-    List<Crash.Event> events = new ArrayList<>();
-    events.add(new Crash.Event(0, "contact"));
-    for (Crash.Part part : parts(samples)) {
-      part.curve().points().stream()
-          .filter(point -> !point.label().isEmpty())
-          .forEach(point -> passing(events, samples, part, point));
-    }
-    model.motor().ifPresent(motor -> stopped(events, samples, motor));
-    double[] closing = closings(samples, links.get(0));
-    int deepest = 0;
-    for (int i = 1; i < closing.length; i++) {
-      deepest = closing[i] > closing[deepest] ? i : deepest;
-    }
-    events.add(new Crash.Event(samples.get(deepest).time(), "most crushed"));
-    events.add(new Crash.Event(samples.get(samples.size() - 1).time(), "comes off"));
-    return events.stream().sorted(Comparator.comparingDouble(Crash.Event::time)).toList();
-  }
-
-  private static void passing(
-      List<Crash.Event> events,
-      List<LumpedMasses.Sample> samples,
-      Crash.Part part,
-      CrushCurve.Point point) {
-    double[] crush = part.crush();
-    for (int i = 1; i < crush.length; i++) {
-      if (crush[i] >= point.crush() * (1 - 1e-9)) {
-        events.add(
-            new Crash.Event(samples.get(i).time(), part.curve().name() + ": " + point.label()));
-        return;
-      }
-    }
-  }
-
-  private void stopped(
-      List<Crash.Event> events, List<LumpedMasses.Sample> samples, CrashModel.Motor motor) {
-    double[] closing = closings(samples, links.get(links.size() - 1));
-    for (int i = 1; i < closing.length; i++) {
-      if (closing[i] > motor.gap()) {
-        events.add(new Crash.Event(samples.get(i).time(), motor.name() + " meets its stop"));
-        return;
-      }
-    }
-  }
-
-  /** What the reader of a run must know. */
-  static List<String> marks(Crash crash, Units units) {
-    List<String> lines = new ArrayList<>();
-    for (Crash.Part part : crash.parts()) {
-      double end = part.curve().last().crush();
-      if (part.mostCrush() > end * (1 + 1e-9)) {
-        lines.add(
-            "%s is crushed by %s and passes the end of its curve at %s; its last force was held beyond it, which nothing shows to be so."
-                .formatted(
-                    part.curve().name(),
-                    Range.brief(Kind.LENGTH, part.mostCrush(), units),
-                    Range.brief(Kind.LENGTH, end, units)));
-      }
-    }
-    double[] body = crash.body("body").decelerations();
-    double last = Math.abs(body[body.length - 1]);
-    if (last > SHAKEN * crash.pulse().peak()) {
-      lines.add(
-          "The body is still shaken by %s when the contact ends; the pulse is cut there."
-              .formatted(Scale.G.show(last, 3)));
-    }
-    return lines;
   }
 }
