@@ -30,7 +30,7 @@ record ClosedChannel(ThinShape open, double depth, double reach, double toe, dou
     }
     double y = reach + thickness / 2;
     List<Strip> strips = new ArrayList<>(open.strips());
-    Spot top = toeOf(0);
+    Spot top = open.strips().get(0).path().start();
     strips.add(new Strip(new Line(new Spot(y, top.z()), top), toe));
     strips.add(new Strip(new Line(below(top), new Spot(y, -top.z())), toe));
     Plate plate = new Plate(new Spot(y, 0), height, thickness);
@@ -89,11 +89,6 @@ record ClosedChannel(ThinShape open, double depth, double reach, double toe, dou
   private static Strip upTo(Strip strip, double fraction) {
     Line cut = new Line(strip.path().start(), strip.path().at(fraction));
     return new Strip(cut, strip.thickness());
-  }
-
-  private Spot toeOf(int end) {
-    List<Strip> strips = open.strips();
-    return end == 0 ? strips.get(0).path().start() : strips.get(strips.size() - 1).path().end();
   }
 
   private static Spot below(Spot spot) {
