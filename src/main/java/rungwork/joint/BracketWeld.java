@@ -45,7 +45,7 @@ final class BracketWeld {
     if (bracket.seam().kind() != WeldGroup.Kind.FILLET) {
       return checks;
     }
-    if (!WeldStrength.steel(material)) {
+    if (!SeamRules.steel(material)) {
       checks.add(
           asks("weld throat")
               .open(
@@ -72,12 +72,12 @@ final class BracketWeld {
         WeldFormulas.SIMPLIFIED.with(
             Welded.ultimate(material),
             bracket.seam().throat(),
-            WeldStrength.correlation(material),
+            SeamRules.correlation(material),
             load.factors().gammaM2(),
             gamma());
     return Finding.compare(force(), resistance)
         .after(shares())
-        .outside(WeldStrength.outside(bracket.seam(), material))
+        .outside(SeamRules.outside(bracket.seam(), material))
         .answers(asks("weld throat, simplified"), load.factors().ultimate());
   }
 

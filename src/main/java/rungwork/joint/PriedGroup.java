@@ -154,7 +154,7 @@ record PriedGroup(BoltGroup group, double toUpstand, double held) implements Joi
   }
 
   private Optional<String> notSteel() {
-    return WeldStrength.steel(group.plate().material())
+    return SeamRules.steel(group.plate().material())
         ? Optional.empty()
         : Optional.of("prying by the AISC Manual is for plates of steel");
   }

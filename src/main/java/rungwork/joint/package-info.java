@@ -38,7 +38,7 @@
  * rungwork.joint.FatigueScreening}. Inside, a {@code Finding} is what a rule found and becomes a
  * check when it answers a {@code Question}; the rules for a tab's hole, {@code TabEye}, {@code
  * LiftingLug} and {@code ObliqueLug}, read a {@code PinnedPlate}, those for the bolt in it a {@code
- * LoadedPivot}.
+ * LoadedPivot}, those for a weld its {@code WeldPlace}s under {@code SeamRules}.
  *
  * <p>Sources: EN 1993-1-8:2005 (bolts, pins, welds, plates on hollow sections), EN 1993-1-1:2005
  * (buckling), EN 1993-1-9:2005 and IIW-1823-07 (fatigue), AISC 360-16 (D5, J2, J3, J7, K), ASME
