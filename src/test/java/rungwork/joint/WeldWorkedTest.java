@@ -123,15 +123,14 @@ class WeldWorkedTest {
   void the_correlation_factor_follows_the_ultimate_strength_of_the_grades() {
     double[][] table = {{360, 0.8}, {361, 0.85}, {430, 0.85}, {431, 0.9}, {510, 0.9}, {511, 1}};
     for (double[] row : table) {
-      assertEquals(row[1], WeldStrength.correlation(Parts.steel("steel", 200e6, row[0] * 1e6)));
+      assertEquals(row[1], SeamRules.correlation(Parts.steel("steel", 200e6, row[0] * 1e6)));
     }
   }
 
   @Test
   void welds_are_covered_up_to_the_strength_of_s460() {
-    assertEquals(List.of(), WeldStrength.outside(FILLET, Parts.steel("S460", 460e6, 550e6)));
-    List<Verdict.Reason> above =
-        WeldStrength.outside(FILLET, Parts.steel("stronger", 460e6, 600e6));
+    assertEquals(List.of(), SeamRules.outside(FILLET, Parts.steel("S460", 460e6, 550e6)));
+    List<Verdict.Reason> above = SeamRules.outside(FILLET, Parts.steel("stronger", 460e6, 600e6));
     assertEquals(
         "outside EN 1993-1-8: fu 600.0 MPa is above that of S460",
         Verdict.Reason.joined(above).text(Units.METRIC));
