@@ -62,7 +62,7 @@ public class ScreeningBenchmark {
     screening = Assessment.screening(vehicle(), ladder(), events(), List.of(Joints.RIGID)).get();
   }
 
-  private static Stock tube(double height, double width, double wall) {
+  static Stock tube(double height, double width, double wall) {
     return new Stock(Section.rectangularTube(mm(height), mm(width), mm(wall)), STEEL);
   }
 
@@ -70,7 +70,7 @@ public class ScreeningBenchmark {
     return Point.at(mm(x), mm(y), mm(z));
   }
 
-  private static Ladder ladder() {
+  static Ladder ladder() {
     LadderBuilder ladder =
         Ladder.named("Curlew").level(mm(360)).rails(mm(420), mm(-2300), mm(700), tube(100, 50, 3));
     double[] stations = {160, -420, -1000, -1600, -2300};
@@ -88,7 +88,7 @@ public class ScreeningBenchmark {
     return ladder.build();
   }
 
-  private static Vehicle vehicle() {
+  static Vehicle vehicle() {
     VehicleBuilder vehicle =
         Vehicle.named("Curlew")
             .wheelbase(mm(2000))
@@ -113,7 +113,7 @@ public class ScreeningBenchmark {
     return vehicle.build();
   }
 
-  private static List<Event> events() {
+  static List<Event> events() {
     return List.of(
         Event.bumpBothWheels(Axle.FRONT),
         Event.bumpBothWheels(Axle.REAR),

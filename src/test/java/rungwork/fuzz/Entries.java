@@ -22,6 +22,20 @@ final class Entries {
 
   private Entries() {}
 
+  /** The rooms that have classes, in alphabetical order. */
+  static List<String> rooms() {
+    try (Stream<Path> folders = Files.list(CLASSES.resolve("rungwork"))) {
+      return folders
+          .filter(Files::isDirectory)
+          .map(folder -> folder.getFileName().toString())
+          .filter(room -> !types(room).isEmpty())
+          .sorted()
+          .toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
   /** In an order that does not change from run to run. */
   static List<Entry> of(String room) {
     return types(room).stream()

@@ -11,11 +11,13 @@ import static rungwork.quantity.Quantities.mm;
 import static rungwork.quantity.Quantities.ms;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import rungwork.check.Check;
+import rungwork.frame.Point;
 import rungwork.frame.Wrench;
 import rungwork.impact.Collapse;
 import rungwork.impact.Occupant;
@@ -37,9 +39,13 @@ import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
 import rungwork.study.Survey.Variant;
 import rungwork.vehicle.Assessment;
+import rungwork.vehicle.Axle;
 import rungwork.vehicle.Event;
 import rungwork.vehicle.Joints;
+import rungwork.vehicle.Ladder;
+import rungwork.vehicle.LadderBuilder;
 import rungwork.vehicle.Mount;
+import rungwork.vehicle.Side;
 
 /** Variants by mount, weld throat, bolt, load case, speed and price. */
 class MeasureTest {
@@ -108,6 +114,64 @@ class MeasureTest {
             setting -> chain(setting.length("leg"), "M10", setting.number("pull")),
             List.of(CHAIN));
     assertTrue(study.sensitivity().toString().contains("pull"), study.sensitivity().toString());
+  }
+
+  /** The rear mounts of the seats at a station, all else as it is. */
+  private static Ladder seatsAt(double x) {
+    LadderBuilder ladder =
+        Ladder.named("Curlew")
+            .level(mm(380))
+            .rails(mm(450), mm(-2350), mm(800), Curlew.tube(80, 40))
+            .crossmember("front", mm(400), Curlew.tube(60, 60))
+            .crossmember("middle", mm(-1000), Curlew.tube(50, 50))
+            .crossmember("rear", mm(-2300), Curlew.tube(50, 50));
+    for (Mount mount : Curlew.ladder().mounts()) {
+      boolean moves = mount.name().endsWith(" rear");
+      Point at = mount.at();
+      Side side = mount.name().contains("left") ? Side.LEFT : Side.RIGHT;
+      if (mount.name().equals("battery tray")) {
+        ladder.mountOn("middle", mount.name(), at);
+      } else {
+        ladder.mount(
+            mount.name(), side, moves ? Point.at(mm(x), mm(1e3 * at.y()), mm(1e3 * at.z())) : at);
+      }
+    }
+    return ladder.build();
+  }
+
+  /** The wider apart a seat's mounts, the less its load bends the rail between them. */
+  @Test
+  void a_frame_is_surveyed_by_where_a_mount_sits() {
+    List<Variant<Assessment>> variants = new ArrayList<>();
+    for (double x : new double[] {-1250, -1600, -2000, -2500}) {
+      variants.add(
+          new Variant<>(
+              "seats at %.0f mm".formatted(x),
+              () ->
+                  Assessment.of(
+                      Curlew.vehicle(), seatsAt(x), List.of(Event.bumpBothWheels(Axle.REAR)))));
+    }
+    Survey survey = Survey.of("seats", variants, List.of(Measure.utilisation()));
+    double[] found = survey.values("utilisation");
+    for (int i = 0; i < 3; i++) {
+      double alone =
+          variants
+              .get(i)
+              .made()
+              .get()
+              .sheet()
+              .governing()
+              .orElseThrow()
+              .utilisation()
+              .orElseThrow();
+      assertEquals(alone, found[i]);
+    }
+    assertTrue(found[0] > found[1] && found[1] > found[2], Arrays.toString(found));
+    assertTrue(Double.isNaN(found[3]));
+    assertEquals(
+        "mount seat left rear sits at x -2500 mm, behind the rails, which run from 450.0 mm to"
+            + " -2350 mm",
+        survey.refusals().get(3));
   }
 
   @Test
