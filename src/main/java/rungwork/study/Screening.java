@@ -7,13 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.function.Function;
-import java.util.function.Supplier;
 import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
-import rungwork.fault.SolveException;
 import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
 import rungwork.study.Study.Progress;
@@ -21,7 +18,6 @@ import rungwork.vehicle.Assessment;
 import rungwork.vehicle.Assessment.Screened;
 import rungwork.vehicle.Assessment.Stocks;
 import rungwork.vehicle.Event;
-import rungwork.vehicle.Joints;
 import rungwork.vehicle.Ladder;
 import rungwork.vehicle.Vehicle;
 import tech.tablesaw.api.DoubleColumn;
@@ -46,12 +42,6 @@ public final class Screening {
   /** How many of the lightest that pass are kept. */
   public static final int KEPT = 200;
 
-  /** Combinations between two looks for an interruption. */
-  private static final int BLOCK = 128;
-
-  /** Different refusals that are told apart. */
-  private static final int REASONS = 20;
-
   private static final String OTHER = "could not be modelled for another reason";
 
   private static final List<String> LEFT_OUT =
@@ -62,34 +52,13 @@ public final class Screening {
 
   private final Field field;
   private final Limits limits;
-  private final Supplier<Benches> benches;
-  private final TreeSet<Row> kept = new TreeSet<>(Row.LIGHTEST_FIRST);
-  private final Map<String, Integer> ruledOut = new TreeMap<>();
-  private final TreeMap<String, Integer> refused = new TreeMap<>();
-  private int others;
+  private final Found found;
 
-  /** What is heavier is no longer kept [kg]. */
-  private volatile double heaviest = Double.POSITIVE_INFINITY;
-
-  private int screened;
-  private int passed;
-  private boolean interrupted;
-
-  private Screening(Field field, Limits limits) {
+  private Screening(Field field, Limits limits, Found found) {
     this.field = field;
     this.limits = limits;
-    Ladder first = field.stocks(0).on(field.ladder);
-    Supplier<Assessment.Screening> rigid = bench(first, List.of(Joints.RIGID));
-    Supplier<Assessment.Screening> released = bench(first, first.joints());
-    benches = () -> new Benches(rigid.get(), released.get());
+    this.found = found;
   }
-
-  private Supplier<Assessment.Screening> bench(Ladder first, List<Joints> joints) {
-    return Assessment.screening(field.vehicle, first, field.events, joints);
-  }
-
-  /** What a thread screens with: rigid joints alone, and every assumption about them. */
-  private record Benches(Assessment.Screening rigid, Assessment.Screening released) {}
 
   /**
    * What is combined.
@@ -161,7 +130,7 @@ public final class Screening {
       return chosen;
     }
 
-    private Stocks stocks(int index) {
+    Stocks stocks(int index) {
       List<Candidate> chosen = choice(index);
       return new Stocks(
           chosen.get(0).stock(),
@@ -211,7 +180,7 @@ public final class Screening {
    * @param numbers what the screening found
    */
   public record Row(int number, String name, Screened numbers) {
-    private static final Comparator<Row> LIGHTEST_FIRST =
+    static final Comparator<Row> LIGHTEST_FIRST =
         Comparator.<Row>comparingDouble(row -> row.numbers.mass()).thenComparingInt(Row::number);
   }
 
@@ -230,106 +199,8 @@ public final class Screening {
 
   /** Screens on a number of threads. */
   static Screening of(Field field, Limits limits, Answers.Run run) {
-    Screening screening = new Screening(field, limits);
-    screening.run(run);
-    return screening;
-  }
-
-  private void run(Answers.Run run) {
-    int count = field.count();
-    int blocks = (count + BLOCK - 1) / BLOCK;
-    ThreadLocal<Benches> bench = ThreadLocal.withInitial(benches);
-    Progress inBlocks =
-        (done, total, left) ->
-            run.progress().at((int) Math.min(count, (long) done * BLOCK), count, left);
-    interrupted =
-        Work.each(blocks, run.threads(), block -> block(block, bench.get()), inBlocks).cardinality()
-            < blocks;
-  }
-
-  private void block(int block, Benches bench) {
-    Tally tally = new Tally();
-    int end = (int) Math.min(field.count(), (block + 1L) * BLOCK);
-    for (int i = block * BLOCK; i < end; i++) {
-      try {
-        judge(i, bench, tally);
-      } catch (ModelException | SolveException refusal) {
-        tally.refused.merge(refusal.getMessage(), 1, Integer::sum);
-      }
-    }
-    add(tally, end - block * BLOCK);
-  }
-
-  private void judge(int number, Benches bench, Tally tally) {
-    Stocks stocks = field.stocks(number);
-    Screened rigid = bench.rigid.of(stocks);
-    List<String> objections = objections(rigid);
-    if (objections.isEmpty()
-        && limits.stiffness > 0
-        && !(bench.rigid.torsionalStiffness(stocks) >= limits.stiffness)) {
-      objections = List.of("torsional stiffness");
-    }
-    objections.forEach(objection -> tally.ruledOut.merge(objection, 1, Integer::sum));
-    if (objections.isEmpty()) {
-      tally.passed++;
-      if (rigid.mass() <= heaviest) {
-        release(number, stocks, bench.released, tally);
-      }
-    }
-  }
-
-  /** Asks every assumption about the joints of what is light enough to be kept. */
-  private void release(int number, Stocks stocks, Assessment.Screening released, Tally tally) {
-    Screened numbers = released.of(stocks, limits.utilisation);
-    if (objections(numbers).isEmpty()) {
-      tally.kept.add(new Row(number, "", numbers));
-      trim(tally.kept);
-    }
-  }
-
-  private List<String> objections(Screened numbers) {
-    List<String> objections = new ArrayList<>();
-    if (numbers.utilisation() > limits.utilisation) {
-      objections.add(numbers.what() + " of " + numbers.part());
-    }
-    for (String part : limits.parts) {
-      if (numbers.notChecked().stream().anyMatch(line -> line.startsWith(part + ": "))) {
-        objections.add("the " + part + " is not wholly checked");
-      }
-    }
-    return objections;
-  }
-
-  private static void trim(TreeSet<Row> rows) {
-    while (rows.size() > KEPT) {
-      rows.pollLast();
-    }
-  }
-
-  /** What one block found. */
-  private static final class Tally {
-    private final TreeSet<Row> kept = new TreeSet<>(Row.LIGHTEST_FIRST);
-    private final Map<String, Integer> ruledOut = new LinkedHashMap<>();
-    private final Map<String, Integer> refused = new LinkedHashMap<>();
-    private int passed;
-  }
-
-  private synchronized void add(Tally tally, int count) {
-    screened += count;
-    passed += tally.passed;
-    kept.addAll(tally.kept);
-    trim(kept);
-    if (kept.size() == KEPT) {
-      heaviest = kept.last().numbers.mass();
-    }
-    tally.ruledOut.forEach((reason, times) -> ruledOut.merge(reason, times, Integer::sum));
-    tally.refused.forEach(
-        (reason, times) -> {
-          refused.merge(reason, times, Integer::sum);
-          if (refused.size() > REASONS) {
-            others += refused.pollLastEntry().getValue();
-          }
-        });
+    Found found = new ScreeningRun(field, limits).run(run);
+    return new Screening(field, limits, found);
   }
 
   /**
@@ -338,7 +209,7 @@ public final class Screening {
    * @return the count
    */
   public int screened() {
-    return screened;
+    return found.screened;
   }
 
   /**
@@ -347,7 +218,7 @@ public final class Screening {
    * @return the count; every assumption about the joints is asked of the lightest of them alone
    */
   public int passed() {
-    return passed;
+    return found.passed;
   }
 
   /**
@@ -356,7 +227,7 @@ public final class Screening {
    * @return true when not all combinations were screened
    */
   public boolean isInterrupted() {
-    return interrupted;
+    return found.screened < field.count();
   }
 
   /**
@@ -365,7 +236,7 @@ public final class Screening {
    * @return the lightest first, {@value #KEPT} at most
    */
   public List<Row> kept() {
-    return kept.stream()
+    return found.kept.stream()
         .map(row -> new Row(row.number, field.name(row.number), row.numbers))
         .toList();
   }
@@ -376,19 +247,19 @@ public final class Screening {
    * @return how many each ruled out, in alphabetical order
    */
   public Map<String, Integer> ruledOut() {
-    return new TreeMap<>(ruledOut);
+    return new TreeMap<>(found.ruledOut);
   }
 
   /**
    * What could not be modelled or solved.
    *
-   * @return how many combinations each reason met, the first {@value #REASONS} in alphabetical
+   * @return how many combinations each reason met, the first {@value Found#REASONS} in alphabetical
    *     order told apart
    */
   public Map<String, Integer> refused() {
-    Map<String, Integer> all = new LinkedHashMap<>(refused);
-    if (others > 0) {
-      all.put(OTHER, others);
+    Map<String, Integer> all = new LinkedHashMap<>(found.refused);
+    if (found.others > 0) {
+      all.put(OTHER, found.others);
     }
     return all;
   }
@@ -410,7 +281,7 @@ public final class Screening {
    * @return what was found; empty when none passed the screening
    */
   public Optional<Search> confirmed(List<Search.Limit> others, Progress progress) {
-    if (kept.isEmpty()) {
+    if (found.kept.isEmpty()) {
       return Optional.empty();
     }
     List<Survey.Variant<Ladder>> variants =
@@ -433,12 +304,13 @@ public final class Screening {
    */
   public String line(Units units) {
     String end =
-        kept.stream()
+        found.kept.stream()
             .findFirst()
             .map(row -> lightest(row, units))
             .orElse("; none passes with every assumption about the joints: " + counts());
     return "%,d of %,d combinations pass a screening with rigid joints%s%s"
-        .formatted(passed, screened, interrupted ? ", which was interrupted" : "", end);
+        .formatted(
+            found.passed, found.screened, isInterrupted() ? ", which was interrupted" : "", end);
   }
 
   private String lightest(Row row, Units units) {

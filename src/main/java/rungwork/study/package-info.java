@@ -34,7 +34,8 @@
  * {@link rungwork.study.Spread}, {@link rungwork.study.Setting}, {@link rungwork.study.Study},
  * {@link rungwork.study.Sensitivity}, {@link rungwork.study.Scatter}, {@link
  * rungwork.study.Family}; {@link rungwork.study.Study.Progress}; inside, {@code Answers} by {@code
- * Work}, {@code Draw}; {@code LightestFirst} runs a search for what meets its {@code Demands}. SI
+ * Work}, {@code Draw}; {@code LightestFirst} runs a search for what meets its {@code Demands};
+ * {@code ScreeningRun} goes through a screening's combinations and notes what it {@code Found}. SI
  * units inside; tables carry the reader's units in their heads.
  *
  * <p>This room must not know pages.
