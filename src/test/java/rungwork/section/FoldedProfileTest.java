@@ -186,7 +186,8 @@ class FoldedProfileTest {
                 .leg(mm(60))
                 .section("curl"));
     refused(
-        "folded profile double crosses itself: leg 1 runs into leg 3; shorten a leg or change a bend",
+        "folded profile double crosses itself: leg 1 runs into leg 3; shorten a leg or change a"
+            + " bend",
         () ->
             FoldedProfile.of(mm(3), mm(0))
                 .leg(mm(60))
@@ -200,7 +201,8 @@ class FoldedProfileTest {
   @Test
   void ends_that_meet_are_refused_because_an_unwelded_seam_slips() {
     refused(
-        "the ends of folded profile box meet; a seam that is not welded slips, so the cell is open: leave a gap there, or take a tube or a boxed channel for a welded one",
+        "the ends of folded profile box meet; a seam that is not welded slips, so the cell is open:"
+            + " leave a gap there, or take a tube or a boxed channel for a welded one",
         () -> box(20).section("box"));
   }
 
@@ -244,17 +246,21 @@ class FoldedProfileTest {
         "bend 1 turns by 0°; a bend turns by more than 0 and up to 180°, either way",
         () -> SHEET.leg(mm(40)).bend(deg(0)));
     refused(
-        "folded profile strip has 1 legs and 0 bends; it needs two legs or more, a bend between each two and none at its end",
+        "folded profile strip has 1 legs and 0 bends; it needs two legs or more, a bend between"
+            + " each two and none at its end",
         () -> SHEET.leg(mm(40)).section("strip"));
     refused(
-        "folded profile hook has 2 legs and 2 bends; it needs two legs or more, a bend between each two and none at its end",
+        "folded profile hook has 2 legs and 2 bends; it needs two legs or more, a bend between each"
+            + " two and none at its end",
         () -> SHEET.leg(mm(40)).bend(deg(90)).leg(mm(40)).bend(deg(90)).section("hook"));
     refused(
-        "leg 2 of folded profile step, 12.00 mm, leaves nothing flat beside its bends of wall 3.000 mm and inside radius 3.000 mm; it must exceed 12.00 mm",
+        "leg 2 of folded profile step, 12.00 mm, leaves nothing flat beside its bends of wall 3.000"
+            + " mm and inside radius 3.000 mm; it must exceed 12.00 mm",
         () ->
             SHEET.leg(mm(40)).bend(deg(90)).leg(mm(12)).bend(deg(-90)).leg(mm(40)).section("step"));
     refused(
-        "width over the brims 50.00 mm leaves no brim beside a crown of 50.00 mm; it must exceed the crown",
+        "width over the brims 50.00 mm leaves no brim beside a crown of 50.00 mm; it must exceed"
+            + " the crown",
         () -> SHEET.topHat(mm(40), mm(50), mm(50)));
     refused(
         "1 legs and 3 bends do not follow each other in turn; a folded profile goes leg, bend, leg",
@@ -268,5 +274,24 @@ class FoldedProfileTest {
 
   private static void refused(String message, Executable making) {
     assertEquals(message, assertThrows(ModelException.class, making).getMessage());
+  }
+
+  /**
+   * Legs of 30 and 40 outside, 2 thick, folded by 120° with an inside radius of 4: a bend beyond a
+   * right angle takes r + t = 6 of each, so flats of 24 and 34 and an arc of 5·2π/3 are left.
+   */
+  @Test
+  void a_bend_beyond_a_right_angle_is_one_arc_of_sheet() {
+    Section hook =
+        FoldedProfile.of(mm(2), mm(4)).leg(mm(30)).bend(deg(120)).leg(mm(40)).section("hook");
+    double length = 24 + 34 + 5 * 2 * Math.PI / 3;
+    assertEquals(2e-6 * length, hook.properties().area(), 1e-12);
+    // From the first leg's far end: 24 along, then the arc's chord, then 34 at 120°.
+    double y = 24 + 5 * Math.sin(2 * Math.PI / 3) + 34 * Math.cos(2 * Math.PI / 3);
+    double z = 5 * (1 - Math.cos(2 * Math.PI / 3)) + 34 * Math.sin(2 * Math.PI / 3);
+    Wall first = hook.walls().get(0);
+    Wall last = hook.walls().get(1);
+    Spot across = last.to().minus(first.from());
+    assertEquals(Math.hypot(y, z) * 1e-3, across.size(), 1e-9);
   }
 }

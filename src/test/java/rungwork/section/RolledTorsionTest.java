@@ -129,4 +129,27 @@ class RolledTorsionTest {
     double ratio = section.properties().it() / outline;
     assertEquals(1 + expected, ratio, within, section.name());
   }
+
+  /**
+   * El Darwish and Johnston's polynomials for the end of a wall, from memory: 0.10504 ± 0.1·s +
+   * 0.0848·s² ± 0.06746·s³ + 0.0515·s⁴; at s = 0.5 0.187891 where it thickens, 0.071026 where it
+   * thins out.
+   */
+  @Test
+  void a_square_end_lacks_more_where_its_wall_thickens_towards_it() {
+    assertEquals(0.10504, RolledTorsion.end(1, 0), 1e-12);
+    assertEquals(0.187891 * 16, RolledTorsion.end(2, -0.5), 2e-5);
+    assertEquals(0.071026 * 16, RolledTorsion.end(2, 0.5), 2e-5);
+  }
+
+  /**
+   * A web of 6 under a flange of 8 with fillets of 7: the circle that touches all has a diameter of
+   * (15² + 6·(7 + 1.5))/22 = 12.5455, its factor is −0.042 + 0.2204·0.75 + 0.1355·0.875 −
+   * 0.0865·0.65625 − 0.0725·0.5625 = 0.144316 (El Darwish and Johnston, from memory).
+   */
+  @Test
+  void a_web_and_a_flange_bulge_by_the_circle_between_their_fillets() {
+    double expected = 0.144316 * Math.pow(276.0 / 22, 4);
+    assertEquals(expected, new RolledTorsion(6, 8, 7).tee(), 1e-5 * expected);
+  }
 }
