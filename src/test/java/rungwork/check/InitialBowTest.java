@@ -112,4 +112,18 @@ class InitialBowTest {
                 () -> MemberChecks.bowed(member(swaying), strut(), push(1), DesignFactor.NONE))
             .getMessage());
   }
+
+  /** Curve c: a two-hundredth of the length, 10 mm of 2 m, either way along both axes. */
+  @Test
+  void each_bow_is_a_case_of_its_own_that_says_which_way_it_goes() {
+    BucklingLengths held = new BucklingLengths(LENGTH, LENGTH, "full length");
+    InitialBow bow = new InitialBow(member(held), ColumnCurve.C);
+    assertEquals(
+        List.of(
+            "push, strut bowed by 10.0 mm along +y",
+            "push, strut bowed by 10.0 mm along −y",
+            "push, strut bowed by 10.0 mm along +z",
+            "push, strut bowed by 10.0 mm along −z"),
+        bow.cases(push(1000), strut()).stream().map(LoadCase::name).toList());
+  }
 }

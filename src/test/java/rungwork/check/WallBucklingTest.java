@@ -246,4 +246,19 @@ class WallBucklingTest {
                 + " that they cover"),
         SteelRange.of(metal(210e9, 701e6)));
   }
+
+  private static List<String> letters(Section section) {
+    LoadedMember member = loaded(section, new Wrench(-9e3, 0, 0, 0, 200, 0));
+    CompressedWall wall = CompressedWall.of(section.walls().get(0), member.cuts());
+    return wall.working(355e6).stream().map(step -> step.formula().result().letter()).toList();
+  }
+
+  @Test
+  void a_walls_working_shows_the_stress_ratio_of_flat_ones_and_the_factor_of_flanges() {
+    assertEquals(List.of("c/t", "ε", "ψ", "(c/t)₃"), letters(TUBE));
+    assertEquals(List.of("c/t", "ε", "(c/t)₃"), letters(Section.roundTube(mm(60.3), mm(3))));
+    assertEquals(
+        List.of("c/t", "ε", "ψ", "kσ", "(c/t)₃"),
+        letters(Section.foldedChannel(mm(80), mm(40), mm(3), mm(3))));
+  }
 }
