@@ -8,20 +8,15 @@ import java.util.Map;
 import rungwork.check.Caution;
 import rungwork.check.Member;
 import rungwork.frame.Frame;
-import rungwork.frame.Mass;
 import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
 import rungwork.vehicle.Joints;
 import rungwork.vehicle.Ladder;
-import rungwork.vehicle.Mount;
-import rungwork.vehicle.Rail;
 import rungwork.vehicle.Side;
 import rungwork.vehicle.Vehicle;
 
 /** Draws a ladder in plan, the front to the left, so the vehicle's left side lies below. */
 final class PlanDrawing {
-  private static final double ROW = 15;
-
   private final LadderPlan plan;
   private final Ladder ladder;
   private final Units units;
@@ -31,7 +26,8 @@ final class PlanDrawing {
   private final Canvas canvas = new Canvas();
   private final Labels labels = new Labels(canvas);
   private final Map<String, Bar> bars = new LinkedHashMap<>();
-  private final Carried carried;
+  private final PlanMasses masses;
+  private final PlanMounts mounts;
   private final PlanDimensions dimensions;
 
   PlanDrawing(LadderPlan plan, Units units) {
@@ -42,19 +38,21 @@ final class PlanDrawing {
     frame = ladder.frame(Joints.RIGID);
     sight = Sight.plan(plan.scale());
     dimensions = new PlanDimensions(ladder, units, sight, canvas, labels);
-    carried =
+    Carried carried =
         plan.vehicle().map(v -> Carried.by(ladder, v)).orElseGet(() -> new Carried(List.of()));
+    masses = new PlanMasses(carried, units, sight, canvas, labels);
+    mounts = new PlanMounts(ladder, sight, canvas, labels);
     ladder.members().forEach(member -> bars.put(member.part(), bar(member)));
   }
 
   Picture draw() {
     plan.vehicle().ifPresent(this::axles);
     members();
-    carried.masses().forEach(this::circle);
-    ladder.mounts().forEach(this::keepFree);
+    masses.circles();
+    mounts.keepFree();
     utilisations();
-    carried.masses().forEach(this::massLabel);
-    ladder.mounts().forEach(this::mount);
+    masses.names();
+    mounts.draw();
     railNames();
     Box drawn = canvas.box();
     dimensions.draw(drawn);
@@ -122,28 +120,6 @@ final class PlanDrawing {
     return ladder.crossmembers().stream().noneMatch(one -> one.part().equals(part));
   }
 
-  private void circle(Mass mass) {
-    Spot at = sight.place(mass.at());
-    canvas.part(massWords(mass), () -> canvas.circle("weight", at, carried.radius(mass)));
-  }
-
-  private void massLabel(Mass mass) {
-    Spot at = sight.place(mass.at()).plus(0, 4);
-    Label middle = Label.middle(at, massWords(mass)).css("small on");
-    double half = middle.box().width() / 2;
-    List<Label> places = new ArrayList<>();
-    for (double row : new double[] {0, 1, -1, 2, -2, 3, -3, 4, -4}) {
-      for (double side : new double[] {0, -0.5, 0.5, -1, 1}) {
-        places.add(middle.moved(side * (half + carried.radius(mass) + 4), row * ROW));
-      }
-    }
-    labels.put(places);
-  }
-
-  private String massWords(Mass mass) {
-    return Carried.words(mass, units);
-  }
-
   private void axles(Vehicle vehicle) {
     vehicle.wheels().stream()
         .filter(wheel -> wheel.side() == Side.LEFT)
@@ -157,68 +133,6 @@ final class PlanDrawing {
                       Label.middle(right.plus(0, -6), wheel.axle().word() + " axle")
                           .css("small on")));
             });
-  }
-
-  private void mount(Mount mount) {
-    Spot at = sight.place(mount.at());
-    canvas.part(
-        "mount " + mount.name(),
-        () -> {
-          canvas.line("thin", at, foot(mount));
-          canvas.polygon(
-              "hollow", List.of(at.plus(0, -4), at.plus(4, 0), at.plus(0, 4), at.plus(-4, 0)));
-          if (inside(mount)) {
-            labels.put(besideMount(at, mount.name()));
-          } else {
-            double side = Math.signum(at.y());
-            Label put = labels.put(beyondMount(at, mount.name()));
-            canvas.line("faint", at.plus(0, side * 5), put.at().plus(0, side > 0 ? -11 : 3));
-          }
-        });
-  }
-
-  /** Numbers and names stay off a mount and its arm. */
-  private void keepFree(Mount mount) {
-    Spot at = sight.place(mount.at());
-    labels.keepFree(Box.EMPTY.and(at).grown(5));
-    labels.keepFree(Box.EMPTY.and(at).and(foot(mount)).grown(2));
-  }
-
-  private boolean inside(Mount mount) {
-    double x = mount.at().x();
-    double y = mount.at().y();
-    return y < ladder.rail(Side.LEFT).yAt(x) && y > ladder.rail(Side.RIGHT).yAt(x);
-  }
-
-  private static List<Label> besideMount(Spot at, String name) {
-    List<Label> places = new ArrayList<>();
-    for (double row : new double[] {0, 1, -1, 2, -2, 3}) {
-      places.add(Label.at(at.plus(7, 4 + row * ROW), name).css("small on"));
-      places.add(Label.end(at.plus(-7, 4 + row * ROW), name).css("small on"));
-    }
-    return places;
-  }
-
-  private static List<Label> beyondMount(Spot at, String name) {
-    List<Label> places = new ArrayList<>();
-    for (int row = 1; row <= 6; row++) {
-      double out = Math.signum(at.y()) * (12 + row * ROW);
-      places.add(Label.middle(at.plus(0, out), name).css("small on"));
-    }
-    return places;
-  }
-
-  /** Where the arm of a mount meets the line of its member. */
-  private Spot foot(Mount mount) {
-    return ladder.crossmembers().stream()
-        .filter(one -> one.part().equals(mount.member()))
-        .findFirst()
-        .map(one -> sight.along(one.x(), mount.at().y(), 0))
-        .orElseGet(() -> sight.along(mount.at().x(), rail(mount).yAt(mount.at().x()), 0));
-  }
-
-  private Rail rail(Mount mount) {
-    return ladder.rail(mount.member().equals("left rail") ? Side.LEFT : Side.RIGHT);
   }
 
   private void railNames() {
@@ -265,7 +179,7 @@ final class PlanDrawing {
         String.join(
             ", ", dimensions.stations().stream().map(x -> Numbers.dimension(x, units)).toList()));
     bars.keySet().forEach(part -> out.append("\n- ").append(colours.title(part)));
-    carried.masses().forEach(mass -> out.append("\n- ").append(massWords(mass)));
+    masses.words().forEach(mass -> out.append("\n- ").append(mass));
     return out.toString();
   }
 }
