@@ -94,6 +94,10 @@ class SizeTableTest {
                 () -> SizeTable.of("channel UPE EN 10365").at("UPE 90")),
         () ->
             refused(
+                "square tube EN 10219-2 has no size 50; its sizes are written like 20x20x2",
+                () -> SizeTable.of("square tube EN 10219-2").at("50")),
+        () ->
+            refused(
                 "square tube EN 10219-2 has no size big; its sizes are written like 20x20x2",
                 () -> SizeTable.of("square tube EN 10219-2").at("big")));
   }
