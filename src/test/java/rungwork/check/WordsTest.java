@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import rungwork.check.Member.Ends;
 import rungwork.check.Verdict.Amount;
 import rungwork.check.Verdict.Measured;
 import rungwork.check.Verdict.NotChecked;
@@ -81,6 +82,12 @@ class WordsTest {
   }
 
   @Test
+  void ends_that_are_not_known_ask_for_all_the_others() {
+    assertEquals(List.of(Ends.FREE, Ends.ONE_HELD, Ends.BOTH_HELD), Ends.UNKNOWN.cases());
+    assertEquals(List.of(Ends.ONE_HELD), Ends.ONE_HELD.cases());
+  }
+
+  @Test
   void steps_with_the_same_numbers_are_one_and_others_are_not() {
     Step step = SQUARE.with(0.02);
     assertEquals(Set.of(step), Set.of(new Step(SQUARE, new double[] {0.02}, step.result())));
@@ -114,6 +121,9 @@ class WordsTest {
             + " calculated with",
         assertThrows(SolveException.class, () -> new Step(SQUARE, new double[] {1}, Double.NaN))
             .getMessage());
+    assertEquals(
+        "formula {L}² takes 1 numbers; it was given 0",
+        assertThrows(ModelException.class, SQUARE::with).getMessage());
     Step infinite = new Step(SQUARE, new double[] {1}, Double.POSITIVE_INFINITY);
     assertTrue(Double.isInfinite(infinite.result()));
   }
