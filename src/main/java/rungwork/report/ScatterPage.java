@@ -7,7 +7,6 @@ import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
 import rungwork.report.Table.Column;
 import rungwork.report.Table.Row;
-import rungwork.study.Input;
 import rungwork.study.Scatter;
 
 /** How sure it is: for each measure a histogram, its quantiles and what governs how often. */
@@ -24,7 +23,8 @@ final class ScatterPage {
         measure(blocks, scatter, measure, units);
       }
     }
-    blocks.add(inputs(scatter, units));
+    blocks.add(
+        InputTable.of(scatter.inputs(), units, InputTable.Spread.FORM, InputTable.Spread.RANGE));
     return StudyBlocks.end(blocks, StudyBlocks.counted(scatter.refusals(), "settings"));
   }
 
@@ -59,28 +59,5 @@ final class ScatterPage {
             .toList();
     return new Table(
         List.of(Column.number("of settings below", "%"), Column.number("value")), rows);
-  }
-
-  private static Table inputs(Scatter scatter, Units units) {
-    List<Row> rows = scatter.inputs().stream().map(input -> row(input, units)).toList();
-    return new Table(
-        List.of(
-            Column.words("input"),
-            Column.words("as designed"),
-            Column.words("spread"),
-            Column.words("low and high"),
-            Column.sentence("says who")),
-        rows);
-  }
-
-  private static Row row(Input input, Units units) {
-    return Row.of(
-        input.name(),
-        units.show(input.kind(), input.value()),
-        input.spread().words(),
-        units.show(input.kind(), input.spread().low())
-            + " to "
-            + units.show(input.kind(), input.spread().high()),
-        input.source());
   }
 }

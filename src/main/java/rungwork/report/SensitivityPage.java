@@ -2,8 +2,6 @@ package rungwork.report;
 
 import java.util.List;
 import rungwork.quantity.Units;
-import rungwork.report.Table.Column;
-import rungwork.report.Table.Row;
 import rungwork.study.Input;
 import rungwork.study.Sensitivity;
 
@@ -23,32 +21,14 @@ final class SensitivityPage {
                   sensitivity.swings(measure),
                   value -> sensitivity.show(measure, value, units))));
     }
-    blocks.add(inputs(sensitivity, units));
+    blocks.add(
+        InputTable.of(inputs(sensitivity), units, InputTable.Spread.LOW, InputTable.Spread.HIGH));
     return StudyBlocks.end(blocks, sensitivity.refusals());
   }
 
-  private static Table inputs(Sensitivity sensitivity, Units units) {
-    List<Row> rows =
-        sensitivity.swings(sensitivity.measures().get(0)).stream()
-            .map(Sensitivity.Swing::input)
-            .map(input -> row(input, units))
-            .toList();
-    return new Table(
-        List.of(
-            Column.words("input"),
-            Column.words("as designed"),
-            Column.words("low"),
-            Column.words("high"),
-            Column.sentence("says who")),
-        rows);
-  }
-
-  private static Row row(Input input, Units units) {
-    return Row.of(
-        input.name(),
-        units.show(input.kind(), input.value()),
-        units.show(input.kind(), input.spread().low()),
-        units.show(input.kind(), input.spread().high()),
-        input.source());
+  private static List<Input> inputs(Sensitivity sensitivity) {
+    return sensitivity.swings(sensitivity.measures().get(0)).stream()
+        .map(Sensitivity.Swing::input)
+        .toList();
   }
 }
