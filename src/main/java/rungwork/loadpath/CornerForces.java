@@ -1,17 +1,13 @@
 package rungwork.loadpath;
 
-import static rungwork.loadpath.Reaction.Ray.vector;
-
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import rungwork.check.Check;
 import rungwork.check.DesignFactor;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
-import rungwork.frame.Point;
 import rungwork.frame.Stock;
 import rungwork.frame.Wrench;
 import rungwork.loadpath.SuspensionMember.Arm;
@@ -23,9 +19,6 @@ import rungwork.vehicle.Mount;
 public final class CornerForces {
   /** A force below this part of the largest is rounding. */
   private static final double NOTHING = 1e-9;
-
-  /** Places nearer to each other are one [m]. */
-  private static final double ONE_PLACE = 1e-6;
 
   private final Corner corner;
   private final String loadCase;
@@ -140,7 +133,7 @@ public final class CornerForces {
    * @return the moment [N·m]; 0 when no bar stands on it
    */
   public double bending(String arm) {
-    return cuts(arm).stream().mapToDouble(cut -> cut.moment().getNorm()).max().orElse(0);
+    return cuts(arm).stream().mapToDouble(ArmCut::moment).max().orElse(0);
   }
 
   /**
@@ -157,51 +150,15 @@ public final class CornerForces {
       return strength.bar(along(member), bar.mount().at().distance(bar.end()));
     }
     List<Check> checks = new ArrayList<>();
-    cuts(member)
-        .forEach(cut -> checks.add(strength.arm(cut.moment().getNorm(), Math.abs(cut.along()))));
+    cuts(member).forEach(cut -> checks.add(strength.arm(cut.moment(), Math.abs(cut.along()))));
     return checks;
   }
 
-  /** An arm cut beside each bar that stands on it, seen from its ball joint. */
   private List<ArmCut> cuts(String arm) {
     if (!(corner.member(arm) instanceof Arm own)) {
       throw new ModelException(arm + " of " + corner.called() + " is no arm");
     }
-    Vector3D ball = sum(r -> r.body().equals(SuspensionMember.UPRIGHT) && r.heldBy(arm) ? -1 : 0);
-    List<ArmCut> cuts = new ArrayList<>();
-    for (SuspensionMember member : corner.members()) {
-      onArm(member, arm).ifPresent(at -> cuts.add(cut(own, at, ball)));
-    }
-    return cuts;
-  }
-
-  private ArmCut cut(Arm arm, Point at, Vector3D ball) {
-    Vector3D moment = vector(at, arm.ball()).crossProduct(ball);
-    Vector3D force = ball;
-    for (SuspensionMember member : corner.members()) {
-      Optional<Point> other = onArm(member, arm.name());
-      if (other.isPresent() && arm.fromAxis(other.get()) > arm.fromAxis(at) + ONE_PLACE) {
-        Vector3D push = sum(r -> r.member().equals(member.name()) ? 1 : 0);
-        moment = moment.add(vector(at, other.get()).crossProduct(push));
-        force = force.add(push);
-      }
-    }
-    Vector3D line = vector(at, arm.ball());
-    double length = line.getNorm();
-    return new ArmCut(moment, length < ONE_PLACE ? 0 : force.dotProduct(line) / length);
-  }
-
-  /** The moment at a cut of an arm [N·m] and the force along it [N]. */
-  private record ArmCut(Vector3D moment, double along) {}
-
-  /** Where a bar or a roll bar's link stands on an arm. */
-  private static Optional<Point> onArm(SuspensionMember member, String arm) {
-    if (member instanceof Bar bar && bar.body().equals(arm)) {
-      return Optional.of(bar.end());
-    }
-    return member instanceof SuspensionMember.RollBarLink link && link.body().equals(arm)
-        ? Optional.of(link.end())
-        : Optional.empty();
+    return ArmCut.of(own, this);
   }
 
   private Mount mount(String name) {
@@ -223,7 +180,8 @@ public final class CornerForces {
     return Wrench.force(f.getX(), f.getY(), f.getZ());
   }
 
-  private Vector3D sum(ToDoubleFunction<Reaction> part) {
+  /** The sum of all reactions, each times a part of it [N]. */
+  Vector3D sum(ToDoubleFunction<Reaction> part) {
     Vector3D sum = Vector3D.ZERO;
     for (int i = 0; i < forces.length; i++) {
       double size = forces[i] * part.applyAsDouble(reactions.get(i));
