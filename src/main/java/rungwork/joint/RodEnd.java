@@ -9,9 +9,7 @@ import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Pressure;
 import rungwork.check.Check;
-import rungwork.check.Formula;
 import rungwork.check.Step;
-import rungwork.check.Symbol;
 import rungwork.check.Verdict.Measured;
 import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
@@ -33,72 +31,6 @@ public record RodEnd(String name, Rating rating, Shank shank, double misalignmen
     implements Joint {
   private static final Scale DEGREE = new Scale("deg", Math.PI / 180);
   private static final String MAKER = "the maker's rating, given by the user: ";
-
-  private static final Symbol RADIAL = Letters.force("Fr", "force across the ball's axis");
-  private static final Symbol AXIAL = Letters.force("Fa", "force along the ball's axis");
-  private static final Symbol RATED = Letters.force("C", "rating");
-  private static final Symbol ALLOWED = Letters.force("C,d", "rating divided by the factor");
-  private static final Symbol CX = Letters.ratio("cx", "direction of the shank along x");
-  private static final Symbol CZ = Letters.ratio("cz", "direction of the shank along z");
-  private static final Symbol ARM = Letters.length("l", "from the ball to the shank's support");
-  private static final Symbol ROOT = Letters.length("d3", "diameter at the thread's root");
-  private static final Symbol N = Letters.force("N", "force along the shank");
-  private static final Symbol Q = Letters.force("Q", "force across the shank");
-  private static final Symbol FYB = Letters.stress("fy", "yield strength of the shank");
-
-  private static final Formula ACROSS =
-      new Formula(
-          RADIAL,
-          "√({Fx}² + {Fz}²)",
-          List.of(Letters.FX, Letters.FZ),
-          "statics",
-          in -> Math.hypot(in[0], in[1]));
-  private static final Formula ALONG =
-      new Formula(AXIAL, "|{Fy}|", List.of(Letters.FY_LATERAL), "statics", in -> Math.abs(in[0]));
-  private static final Formula ALLOWANCE =
-      new Formula(ALLOWED, "{C}/{γ}", List.of(RATED, Letters.GAMMA), "rating", in -> in[0] / in[1]);
-  private static final Formula BOTH =
-      new Formula(
-          Letters.UTILISATION,
-          "{γ}·({Fr}/{Cr} + {Fa}/{Ca})",
-          List.of(
-              Letters.GAMMA,
-              RADIAL,
-              Letters.force("Cr", "radial rating"),
-              AXIAL,
-              Letters.force("Ca", "axial rating")),
-          "linear interaction; common practice, no source",
-          in -> in[0] * (in[1] / in[2] + in[3] / in[4]));
-  private static final Formula ON_LINE =
-      new Formula(
-          N,
-          "|{Fx}·{cx} + {Fz}·{cz}|",
-          List.of(Letters.FX, CX, Letters.FZ, CZ),
-          "statics",
-          in -> Math.abs(in[0] * in[1] + in[2] * in[3]));
-  private static final Formula OFF_LINE =
-      new Formula(
-          Q,
-          "√(({Fx}·{cz} − {Fz}·{cx})² + {Fy}²)",
-          List.of(Letters.FX, CZ, Letters.FZ, CX, Letters.FY_LATERAL),
-          "statics",
-          in -> Math.hypot(in[0] * in[1] - in[2] * in[3], in[4]));
-  private static final Formula STRESS =
-      new Formula(
-          Letters.stress("σ", "normal stress in the shank"),
-          "4·{N}/(π·{d3}²) + 32·{Q}·{l}/(π·{d3}³)",
-          List.of(N, ROOT, Q, ARM),
-          "strength of materials, round bar of the thread's root",
-          in ->
-              4 * in[0] / (Math.PI * in[1] * in[1])
-                  + 32 * in[2] * in[3] / (Math.PI * in[1] * in[1] * in[1]));
-  private static final Formula YIELD =
-      new Formula(
-          Letters.stress("fyd", "yield strength divided by the factor"),
-          "{fy}/{γ}",
-          List.of(FYB, Letters.GAMMA),
-          "strength of materials: first yield at the thread's root",
-          in -> in[0] / in[1]);
 
   /** Refuses a negative angle. */
   public RodEnd {
@@ -209,8 +141,8 @@ public record RodEnd(String name, Rating rating, Shank shank, double misalignmen
               + load.loadCase()
               + "; a ball turns freely");
     }
-    Step across = ACROSS.with(wrench.fx(), wrench.fz());
-    Step along = ALONG.with(wrench.fy());
+    Step across = RodEndFormulas.ACROSS.with(wrench.fx(), wrench.fz());
+    Step along = RodEndFormulas.ALONG.with(wrench.fy());
     return List.of(
         rated("radial load", across, rating.radial(), load),
         rated("axial load", along, rating.axial(), load),
@@ -220,14 +152,15 @@ public record RodEnd(String name, Rating rating, Shank shank, double misalignmen
   }
 
   private Check rated(String what, Step demand, double allowed, FaceLoad load) {
-    return Finding.compare(demand, ALLOWANCE.with(allowed, gamma(load)))
+    return Finding.compare(demand, RodEndFormulas.ALLOWANCE.with(allowed, gamma(load)))
         .sourcedBy(MAKER + rating.evidence())
         .answers(asks(what, load), load.factors().rating());
   }
 
   private Check both(Step across, Step along, FaceLoad load) {
     Step ratio =
-        BOTH.with(gamma(load), across.result(), rating.radial(), along.result(), rating.axial());
+        RodEndFormulas.BOTH.with(
+            gamma(load), across.result(), rating.radial(), along.result(), rating.axial());
     return Finding.ratio(ratio)
         .after(across, along)
         .answers(asks("radial and axial load", load), load.factors().rating());
@@ -245,10 +178,10 @@ public record RodEnd(String name, Rating rating, Shank shank, double misalignmen
     double cx = Math.sin(shank.direction());
     double cz = Math.cos(shank.direction());
     Wrench wrench = load.wrench();
-    Step on = ON_LINE.with(wrench.fx(), cx, wrench.fz(), cz);
-    Step off = OFF_LINE.with(wrench.fx(), cz, wrench.fz(), cx, wrench.fy());
-    Step stress = STRESS.with(on.result(), shank.root(), off.result(), shank.arm());
-    return Finding.compare(stress, YIELD.with(shank.yield(), gamma(load)))
+    Step on = RodEndFormulas.ON_LINE.with(wrench.fx(), cx, wrench.fz(), cz);
+    Step off = RodEndFormulas.OFF_LINE.with(wrench.fx(), cz, wrench.fz(), cx, wrench.fy());
+    Step stress = RodEndFormulas.STRESS.with(on.result(), shank.root(), off.result(), shank.arm());
+    return Finding.compare(stress, RodEndFormulas.YIELD.with(shank.yield(), gamma(load)))
         .after(on, off)
         .answers(asks("bending of the shank", load), load.factors().yield());
   }

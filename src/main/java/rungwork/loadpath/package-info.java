@@ -40,7 +40,7 @@
  * rungwork.loadpath.Brace}; {@link rungwork.loadpath.Seating}, {@link
  * rungwork.loadpath.Anchorages}. Inside, a {@code Reaction} is a force of unknown size on a known
  * line, a {@code CrossmemberJoint} the end of a crossmember on its rail, {@code Statics} finds them
- * all, {@code MemberStrength} asks bars and arms.
+ * all, {@code MemberStrength} asks bars and arms at their {@code ArmCut}s.
  *
  * <p>Sources: equilibrium of rigid bodies; the least resisted motion by virtual work; 49 CFR
  * 571.207 and 571.210, UN Regulation 14 (test loads of anchorages); EN 1993-1-1:2005, 6.3.1

@@ -7,6 +7,7 @@ import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import rungwork.fault.Guard;
@@ -14,7 +15,6 @@ import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
 import rungwork.frame.Point;
 import rungwork.record.Reading.Kind;
-import rungwork.record.Reading.Standing;
 import rungwork.vehicle.Ladder;
 import rungwork.vehicle.Side;
 
@@ -382,21 +382,12 @@ public final class Inspection {
    * @return how many places stand inside and outside, and how many nobody measured
    */
   public String verdictLine() {
-    List<Standing> standings = new ArrayList<>(readings().stream().map(Reading::standing).toList());
-    distortions().forEach(one -> standings.add(one.standing()));
-    List<String> parts = new ArrayList<>();
-    for (Standing standing : List.of(Standing.OUTSIDE, Standing.SOURCES_DIFFER, Standing.WITHIN)) {
-      long count = standings.stream().filter(standing::equals).count();
-      if (count > 0) {
-        parts.add(count + " " + standing.words());
-      }
-    }
-    long open = standings.stream().filter(Standing.NOT_MEASURED::equals).count();
-    String found =
-        parts.isEmpty()
-            ? "Nothing is measured yet"
-            : "Beside the tolerances: " + String.join(", ", parts);
-    return found + (open > 0 ? "; not checked: " + open + " places not measured" : "");
+    return new Tally(
+            Stream.concat(
+                    readings().stream().map(Reading::standing),
+                    distortions().stream().map(Distortion::standing))
+                .toList())
+        .line();
   }
 
   /**
