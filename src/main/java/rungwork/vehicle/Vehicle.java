@@ -50,8 +50,7 @@ public final class Vehicle {
     seats = List.copyOf(from.seats);
     massTotal = masses.stream().mapToDouble(Mass::kilograms).sum();
     centreOfMass = centre();
-    refuseLiftedAxle();
-    refuseLiftedSide();
+    new VehicleRules(this).check();
   }
 
   private Vehicle(Vehicle bare, List<Mass> ofFrame) {
@@ -66,8 +65,7 @@ public final class Vehicle {
     seats = bare.seats;
     massTotal = masses.stream().mapToDouble(Mass::kilograms).sum();
     centreOfMass = centre();
-    refuseLiftedAxle();
-    refuseLiftedSide();
+    new VehicleRules(this).check();
   }
 
   /**
@@ -88,9 +86,7 @@ public final class Vehicle {
    * @throws ModelException when a mass or wheel is carried by what the ladder does not have
    */
   public Vehicle on(Ladder ladder) {
-    masses.forEach(mass -> refuseUnknown("mass " + mass.name(), mass.carriers(), ladder));
-    wheels.forEach(wheel -> refuseUnknown(wheel.name(), wheel.carriers(), ladder));
-    masses.forEach(mass -> refuseTwin(mass, ladder));
+    new VehicleRules(this).checkCarriers(ladder);
     return carrying(ladder.masses());
   }
 
@@ -268,64 +264,6 @@ public final class Vehicle {
    */
   public double corneringLimit() {
     return WheelForces.corneringLimit(this);
-  }
-
-  private void refuseLiftedAxle() {
-    double x = centreOfMass().x();
-    if (x >= 0 || x <= -wheelbase) {
-      throw new ModelException(
-          "the centre of mass of vehicle "
-              + name
-              + " is at x "
-              + Scale.MM.show(x)
-              + ", outside the axles at 0 and "
-              + Scale.MM.show(-wheelbase)
-              + ": a wheel would lift");
-    }
-  }
-
-  private void refuseLiftedSide() {
-    double y = centreOfMass().y();
-    for (Axle axle : Axle.values()) {
-      if (Math.abs(y) >= track(axle) / 2) {
-        throw new ModelException(
-            "the centre of mass of vehicle "
-                + name
-                + " is at y "
-                + Scale.MM.show(y)
-                + ", outside the "
-                + axle.word()
-                + " track of "
-                + Scale.MM.show(track(axle))
-                + ": a wheel would lift");
-      }
-    }
-  }
-
-  private static void refuseTwin(Mass mass, Ladder ladder) {
-    if (ladder.masses().stream().anyMatch(own -> own.name().equals(mass.name()))) {
-      throw new ModelException(
-          "mass "
-              + mass.name()
-              + " has the name of a piece of ladder "
-              + ladder.name()
-              + ", which counts by itself; rename or remove it");
-    }
-  }
-
-  private static void refuseUnknown(String what, List<String> carriers, Ladder ladder) {
-    for (String carrier : carriers) {
-      if (ladder.layout().node(carrier).isEmpty()) {
-        throw new ModelException(
-            what
-                + " is carried by "
-                + carrier
-                + ", which ladder "
-                + ladder.name()
-                + " does not have; it has "
-                + String.join(", ", ladder.layout().features()));
-      }
-    }
   }
 
   @Override

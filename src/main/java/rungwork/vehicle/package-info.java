@@ -66,8 +66,9 @@
  * rungwork.vehicle.Side}, {@link rungwork.vehicle.Axle}; {@link rungwork.vehicle.Event}; {@link
  * rungwork.vehicle.Balance}, {@link rungwork.vehicle.SeatDeceleration}; {@link
  * rungwork.vehicle.Assessment}; inside, {@code Screen} with {@code FollowingLoads}, {@code
- * StockGroup} and {@code TwistSweep}, {@code LadderRules}, {@code Layout}, {@code Members}, {@code
- * FrameStability}, {@code WheelForces}, {@code FrontalPush}, {@code TwistRig}.
+ * StockGroup} and {@code TwistSweep}, {@code LadderRules}, {@code VehicleRules}, {@code Layout},
+ * {@code Members}, {@code FrameStability}, {@code WheelForces}, {@code FrontalPush}, {@code
+ * TwistRig}.
  *
  * <p>This room must not know the detail of joints (bolts, tabs) or of impacts (pulses, crush).
  */
