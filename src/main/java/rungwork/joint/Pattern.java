@@ -2,12 +2,9 @@ package rungwork.joint;
 
 import java.util.List;
 import java.util.Optional;
-import rungwork.check.Formula;
 import rungwork.check.Step;
-import rungwork.check.Symbol;
 import rungwork.frame.Point;
 import rungwork.frame.Wrench;
-import rungwork.quantity.Kind;
 
 /**
  * Points or lines in a face that share a wrench elastically: the plate above them stays plane, so
@@ -25,15 +22,15 @@ final class Pattern {
   /** A moment below this share of the whole wrench is rounding. */
   private static final double NOTHING = 1e-9;
 
-  private final Measures measures;
+  private final PatternFormulas formulas;
   private final Spot centroid;
   private final double size;
   private final double angle;
   private final double alongU;
   private final double alongV;
 
-  private Pattern(Measures measures, Sums sums) {
-    this.measures = measures;
+  private Pattern(PatternFormulas formulas, Sums sums) {
+    this.formulas = formulas;
     size = sums.size;
     centroid = new Spot(sums.x / size, sums.y / size);
     double xx = sums.xx - size * centroid.x() * centroid.x();
@@ -49,14 +46,14 @@ final class Pattern {
   static Pattern ofBolts(List<Spot> bolts) {
     Sums sums = new Sums();
     bolts.forEach(bolt -> sums.add(bolt, 1));
-    return new Pattern(Measures.BOLTS, sums);
+    return new Pattern(PatternFormulas.BOLTS, sums);
   }
 
   /** Straight lines from spot to spot, each counting its length. */
   static Pattern ofLines(List<Line> lines) {
     Sums sums = new Sums();
     lines.forEach(sums::add);
-    return new Pattern(Measures.LINES, sums);
+    return new Pattern(PatternFormulas.LINES, sums);
   }
 
   /** Second moment about the centroid, for moments in the face [m² of bolts, m³ of lines]. */
@@ -91,16 +88,16 @@ final class Pattern {
     Wrench wrench = load.about(middle());
     double x = spot.x() - centroid.x();
     double y = spot.y() - centroid.y();
-    Step alongX = measures.alongX.with(wrench.fx(), size, wrench.mz(), y, polar());
-    Step alongY = measures.alongY.with(wrench.fy(), size, wrench.mz(), x, polar());
+    Step alongX = formulas.alongX().with(wrench.fx(), size, wrench.mz(), y, polar());
+    Step alongY = formulas.alongY().with(wrench.fy(), size, wrench.mz(), x, polar());
     double u = x * Math.cos(angle) + y * Math.sin(angle);
     double v = y * Math.cos(angle) - x * Math.sin(angle);
     double pullU = pull(wrench, angle);
     double pullV = pull(wrench, angle + Math.PI / 2);
     Step outwards =
         straight()
-            ? measures.outOfLine.with(wrench.fz(), size, pullU, u, alongU)
-            : measures.outwards.with(wrench.fz(), size, pullU, u, alongU, pullV, v, alongV);
+            ? formulas.outOfLine().with(wrench.fz(), size, pullU, u, alongU)
+            : formulas.outwards().with(wrench.fz(), size, pullU, u, alongU, pullV, v, alongV);
     return List.of(alongX, alongY, outwards);
   }
 
@@ -160,73 +157,6 @@ final class Pattern {
       add(line.from(), line.length() / 6);
       add(middle, line.length() * 4 / 6);
       add(line.to(), line.length() / 6);
-    }
-  }
-
-  /** The three formulas, in the measures of bolts or of lines. */
-  private enum Measures {
-    BOLTS(Kind.FORCE, Kind.NUMBER, Kind.AREA, "n"),
-    LINES(Kind.LINE_LOAD, Kind.LENGTH, Kind.SECTION_MODULUS, "L");
-
-    private static final String SOURCE =
-        "elastic vector method, Budynas & Nisbett, Shigley's Mechanical Engineering Design, 9th"
-            + " ed., 8-12, 9-2, 9-4";
-
-    private final Kind share;
-    private final Symbol size;
-    private final Symbol polar;
-    private final Formula alongX;
-    private final Formula alongY;
-    private final Formula outwards;
-    private final Formula outOfLine;
-
-    Measures(Kind share, Kind sizeKind, Kind second, String letter) {
-      this.share = share;
-      size = new Symbol(letter, sizeKind, "how much shares the load");
-      polar = new Symbol("J", second, "second moment about the centroid");
-      alongX = inFace("fx", "Fx", "−", "y");
-      alongY = inFace("fy", "Fy", "+", "x");
-      Symbol iu = new Symbol("Iu", second, "second moment along u");
-      Symbol iv = new Symbol("Iv", second, "second moment along v");
-      List<Symbol> line = List.of(Letters.FZ, size, pull("Bu"), at("u"), iu);
-      List<Symbol> area =
-          List.of(Letters.FZ, size, pull("Bu"), at("u"), iu, pull("Bv"), at("v"), iv);
-      String text = "{Fz}/{%s} + {Bu}·{u}/{Iu}".formatted(letter);
-      outOfLine = formula("fz", text, line, in -> in[0] / in[1] + in[2] * in[3] / in[4]);
-      outwards =
-          formula(
-              "fz",
-              text + " + {Bv}·{v}/{Iv}",
-              area,
-              in -> in[0] / in[1] + in[2] * in[3] / in[4] + in[5] * in[6] / in[7]);
-    }
-
-    private Formula inFace(String result, String force, String sign, String arm) {
-      double side = sign.equals("+") ? 1 : -1;
-      return formula(
-          result,
-          "{%s}/{%s} %s {Mz}·{%s}/{J}".formatted(force, size.letter(), sign, arm),
-          List.of(
-              Letters.force(force, "force in the face"),
-              size,
-              Letters.moment("Mz", "moment in the face, about the centroid"),
-              at(arm),
-              polar),
-          in -> in[0] / in[1] + side * in[2] * in[3] / in[4]);
-    }
-
-    private Formula formula(
-        String result, String text, List<Symbol> inputs, Formula.Evaluation evaluation) {
-      Symbol letter = new Symbol(result, share, "share along " + result.substring(1));
-      return new Formula(letter, text, inputs, SOURCE, evaluation);
-    }
-
-    private static Symbol pull(String letter) {
-      return Letters.moment(letter, "moment out of the face");
-    }
-
-    private static Symbol at(String letter) {
-      return Letters.length(letter, "distance from the centroid");
     }
   }
 }
