@@ -206,34 +206,42 @@ class BuiltUpTest {
   private static String outOfPlane(String distance) {
     return "its shear centre lies "
         + distance
-        + " out of the frame's plane; bending would twist it, which a flat frame cannot follow; turn it by a quarter so that its axis of symmetry lies in the plane, as a channel's does with its web upright, or box it";
+        + " out of the frame's plane; bending would twist it, which a flat frame cannot follow;"
+        + " turn it by a quarter so that its axis of symmetry lies in the plane, as a channel's"
+        + " does with its web upright, or box it";
   }
 
   @Test
   void parts_that_do_not_fit_are_refused() {
     refused(
-        "plate 70.00 mm high does not reach over the middles of both toes of channel 80x40x3; it must be at least 77.00 mm high",
+        "plate 70.00 mm high does not reach over the middles of both toes of channel 80x40x3; it"
+            + " must be at least 77.00 mm high",
         () -> CHANNEL.platedOn(mm(70), mm(4)));
     refused("plate thickness 0 mm is not above zero", () -> CHANNEL.platedOn(mm(80), mm(0)));
     refused("plate height -1.000 mm is not above zero", () -> CHANNEL.platedOn(mm(-1), mm(4)));
     refused("plate thickness -3.000 mm is not above zero", () -> CHANNEL.platedIn(mm(-3)));
     refused(
-        "plate 36.00 mm thick finds no flat part of the flanges in channel 80x40x3, which leaves 34.00 mm between toes and bends; it must be thinner",
+        "plate 36.00 mm thick finds no flat part of the flanges in channel 80x40x3, which leaves"
+            + " 34.00 mm between toes and bends; it must be thinner",
         () -> CHANNEL.platedIn(mm(36)));
     refused(
-        "sleeve RHS 75x34x3, 75.00 mm by 34.00 mm with corners of 6.000 mm, does not go into RHS 80x40x3, whose bore is 74.00 mm by 34.00 mm with corners of 3.000 mm",
+        "sleeve RHS 75x34x3, 75.00 mm by 34.00 mm with corners of 6.000 mm, does not go into RHS"
+            + " 80x40x3, whose bore is 74.00 mm by 34.00 mm with corners of 3.000 mm",
         () -> TUBE.sleeved(mm(75), mm(34), mm(3)));
     refused(
-        "sleeve RHS 74x34x1, 74.00 mm by 34.00 mm with corners of 2.000 mm, does not go into RHS 80x40x3, whose bore is 74.00 mm by 34.00 mm with corners of 3.000 mm",
+        "sleeve RHS 74x34x1, 74.00 mm by 34.00 mm with corners of 2.000 mm, does not go into RHS"
+            + " 80x40x3, whose bore is 74.00 mm by 34.00 mm with corners of 3.000 mm",
         () -> TUBE.sleeved(mm(74), mm(34), mm(1)));
     refused(
         "sleeve CHS 55x3 does not go into CHS 60x3, whose bore is 54.00 mm",
         () -> BuiltUp.roundTube(mm(60), mm(3)).sleeved(mm(55), mm(3)));
     refused(
-        "wall 15.00 mm leaves no bore in a tube of 70.00 mm by 30.00 mm; the wall must stay below 15.00 mm",
+        "wall 15.00 mm leaves no bore in a tube of 70.00 mm by 30.00 mm; the wall must stay below"
+            + " 15.00 mm",
         () -> TUBE.sleeved(mm(70), mm(30), mm(15)));
     refused(
-        "plate 30.00 mm wide stands over the rounded corners of RHS 80x40x3, whose flat face is 28.00 mm wide; it must not be wider",
+        "plate 30.00 mm wide stands over the rounded corners of RHS 80x40x3, whose flat face is"
+            + " 28.00 mm wide; it must not be wider",
         () -> TUBE.plated(mm(30), mm(4)));
     refused("plate width 0 mm is not above zero", () -> TUBE.plated(mm(0), mm(4)));
     refused(
@@ -243,11 +251,24 @@ class BuiltUpTest {
         "tee width 4.000 mm leaves no flange beside a web of 4.000 mm; it must exceed it",
         () -> BuiltUp.tee(mm(60), mm(4), mm(4), mm(6)));
     refused(
-        "rolled tee 20.00 mm by 20.00 mm leaves nothing flat beside fillets and toes of a thickness of 6.000 mm; both must exceed 24.00 mm",
+        "rolled tee 20.00 mm by 20.00 mm leaves nothing flat beside fillets and toes of a thickness"
+            + " of 6.000 mm; both must exceed 24.00 mm",
         () -> Section.rolledTee(mm(20), mm(6)));
   }
 
   private static void refused(String message, Executable making) {
     assertEquals(message, assertThrows(ModelException.class, making).getMessage());
+  }
+
+  @Test
+  void a_rolled_tee_of_four_thicknesses_either_way_is_refused() {
+    refused(
+        "rolled tee 24.00 mm by 30.00 mm leaves nothing flat beside fillets and toes of a thickness"
+            + " of 6.000 mm; both must exceed 24.00 mm",
+        () -> new Tee(0.024, 0.03, 0.006, 0.006).rolled());
+    refused(
+        "rolled tee 30.00 mm by 24.00 mm leaves nothing flat beside fillets and toes of a thickness"
+            + " of 6.000 mm; both must exceed 24.00 mm",
+        () -> new Tee(0.03, 0.024, 0.006, 0.006).rolled());
   }
 }

@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import rungwork.section.Wall.Edge;
 
 /** Where the flat walls and the stress points of a section lie, by its drawing. */
@@ -434,5 +435,22 @@ class PlacesTest {
     double half = Math.sqrt(0.5);
     assertEquals(27e-6 * Math.sqrt(2) / 6, square.plasticWork(0, half, half), 1e-15);
     assertTrue(square.furthest(Spot::z) > 0.0149 && square.furthest(Spot::z) < 0.0151);
+  }
+
+  static List<Section> someOfEachKind() {
+    return Shapes.someOfEachKind();
+  }
+
+  /** Sloped faces, fillets and toes have to meet; their lengths are worked out one by one. */
+  @ParameterizedTest
+  @MethodSource("someOfEachKind")
+  void an_outline_runs_from_piece_to_piece_and_ends_where_it_starts(Section section) {
+    for (List<Segment> loop : section.outline().loops()) {
+      Spot at = loop.get(loop.size() - 1).end();
+      for (Segment piece : loop) {
+        assertEquals(0, piece.start().minus(at).size(), 1e-9, section.name());
+        at = piece.end();
+      }
+    }
   }
 }
