@@ -25,8 +25,20 @@ record Plot(
    *
    * @param name what it counts
    * @param kind what it measures
+   * @param begins where
    */
-  record Axis(String name, Kind kind) {
+  record Axis(String name, Kind kind, Begins begins) {
+    /** Where an axis begins. */
+    enum Begins {
+      AT_ZERO,
+      /** At a round number next to the least one shown; for dots, whose height is no size. */
+      NEAR_THE_LEAST
+    }
+
+    Axis(String name, Kind kind) {
+      this(name, kind, Begins.AT_ZERO);
+    }
+
     String head(Units units) {
       String unit = units.scale(kind).unit();
       return unit.isEmpty() ? name : name + " [" + unit + "]";

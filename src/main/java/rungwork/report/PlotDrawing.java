@@ -1,7 +1,9 @@
 package rungwork.report;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import rungwork.quantity.Units;
 
@@ -17,6 +19,10 @@ final class PlotDrawing {
   private static final int POINTS = 400;
 
   private final Canvas canvas = new Canvas();
+
+  /** Numbers that differ by less of their size are one number. */
+  private static final double SPREAD = 1e-6;
+
   private final Plot plot;
   private final Units units;
   private final Ends x;
@@ -72,16 +78,21 @@ final class PlotDrawing {
   }
 
   private Ends ends(Plot.Axis axis, double length) {
-    double low = 0;
-    double high = 0;
-    for (Plot.Curve curve : plot.curves()) {
-      for (double value : axis == plot.across() ? curve.x() : curve.y()) {
-        low = Math.min(low, value);
-        high = Math.max(high, value);
-      }
-    }
+    DoubleSummaryStatistics shown = shown(axis).summaryStatistics();
+    boolean spread = shown.getMax() - shown.getMin() > SPREAD * Math.abs(shown.getMax());
+    boolean near = axis.begins() == Plot.Axis.Begins.NEAR_THE_LEAST && spread;
+    double low = near ? shown.getMin() : Math.min(0, shown.getMin());
+    double high = near ? shown.getMax() : Math.max(0, shown.getMax());
     double unit = units.scale(axis.kind()).inSi();
     return Ends.of(low / unit, high / unit, length);
+  }
+
+  /** All numbers that the curves and dots have on an axis [SI]. */
+  private DoubleStream shown(Plot.Axis axis) {
+    boolean across = axis == plot.across();
+    return DoubleStream.concat(
+        plot.curves().stream().flatMapToDouble(c -> DoubleStream.of(across ? c.x() : c.y())),
+        plot.dots().stream().mapToDouble(dot -> across ? dot.x() : dot.y()));
   }
 
   private void grid() {
@@ -95,7 +106,8 @@ final class PlotDrawing {
       canvas.line("faint", new Spot(0, at), new Spot(WIDTH, at));
       canvas.label(Label.end(new Spot(-7, at + 4), figure(tick, y.step())).css("small"));
     }
-    canvas.line("thin", new Spot(0, -y.place(0)), new Spot(WIDTH, -y.place(0)));
+    double foot = -y.place(Math.max(0, y.low()));
+    canvas.line("thin", new Spot(0, foot), new Spot(WIDTH, foot));
     canvas.line("thin", new Spot(0, 0), new Spot(0, -HEIGHT));
     canvas.label(Label.end(new Spot(WIDTH, 35), plot.across().head(units)).css("strong"));
   }

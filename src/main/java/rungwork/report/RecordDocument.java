@@ -11,7 +11,8 @@ import rungwork.record.DesignRecord;
  */
 public final class RecordDocument {
   private static final String REST = "The rest of each analysis, and its working";
-  private static final String ALL = "All checks, each with its working";
+  private static final String ALL =
+      "All checks; their working unfolds on screen and stands in the text file";
 
   private final DesignRecord record;
   private final Units units;

@@ -85,7 +85,7 @@ final class SurveyPage {
             IntStream.of(front).mapToDouble(i -> y[i]).toArray());
     return Plot.of(
             second + " against " + first,
-            new Plot.Axis(first, survey.kind(first)),
+            new Plot.Axis(first, survey.kind(first), Plot.Axis.Begins.NEAR_THE_LEAST),
             new Plot.Axis(second, survey.kind(second)),
             List.of(line))
         .dotted(dots);

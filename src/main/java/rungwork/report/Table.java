@@ -31,7 +31,7 @@ record Table(List<Column> columns, List<Row> rows) implements Block {
 
     /** Words that may run to a sentence. */
     static Column sentence(String head) {
-      return new Column(head, "", 2 * WORDS);
+      return new Column(head, "said", 2 * WORDS);
     }
 
     /** Words that run to several sentences, as wide as the page. */
@@ -57,7 +57,7 @@ record Table(List<Column> columns, List<Row> rows) implements Block {
     }
 
     boolean breaks() {
-      return css.isEmpty() || css.equals("wide");
+      return css.isEmpty() || css.equals("said") || css.equals("wide");
     }
   }
 

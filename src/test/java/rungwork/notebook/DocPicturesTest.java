@@ -33,6 +33,7 @@ class DocPicturesTest {
     BUMP_FORCES(FIRST, "Internal forces of front crossmember", 0),
     MOUNT_TORN_OFF("03-mount-tab-braking", "mount lower arm, fore to scale", 0),
     ORDER_OF_FAILURE("04-where-it-gives-way", "Deceleration of the vehicle at which", 0),
+    SIX_RAILS("06-lightest-front-end", "utilisation against frame mass", 0),
     WHAT_MATTERS("06-lightest-front-end", "utilisation, each input alone", 0);
 
     private final String notebook;
