@@ -1,7 +1,6 @@
 package rungwork.section;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 import static rungwork.quantity.Quantities.mm;
 
 import java.util.List;
@@ -9,7 +8,6 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import rungwork.section.Wall.Edge;
 
@@ -319,122 +317,6 @@ class PlacesTest {
     Spot middle = new Spot(0, top);
     assertAway(10, 2, middle, plate.from());
     assertAway(-10, 2, middle, plate.to());
-  }
-
-  /**
-   * The torsion of rectangular bars as handbooks list it: It = β·b·t³, the largest stress
-   * T/(α·b·t²) in the middle of the long side, and η of it in the middle of the short one
-   * (Timoshenko & Goodier's series; α, β, η from memory).
-   */
-  @ParameterizedTest
-  @CsvSource({
-    "1, 0.141, 0.208, 1.000", "1.5, 0.196, 0.231, 0.858", "2, 0.229, 0.246, 0.796",
-    "3, 0.263, 0.267, 0.753", "6, 0.298, 0.298, 0.743", "10, 0.312, 0.312, 0.743"
-  })
-  void a_bar_is_twisted_as_handbooks_have_it(double ratio, double b, double a, double eta) {
-    double t = 0.01;
-    for (boolean upright : new boolean[] {true, false}) {
-      double height = upright ? ratio * t : t;
-      double width = upright ? t : ratio * t;
-      Section bar = new FlatBar(height, width).section();
-      assertEquals(b, bar.properties().it() / (ratio * Math.pow(t, 4)), 6e-4);
-      StressPoint left = only(bar, "left side");
-      StressPoint top = only(bar, "top side");
-      double longest = upright ? left.perT() : top.perT();
-      double shortest = upright ? top.perT() : left.perT();
-      assertEquals(a, 1 / (longest * ratio * Math.pow(t, 3)), 6e-4);
-      assertEquals(eta, shortest / longest, 1.1e-3);
-      assertEquals(left.perT(), only(bar, "right side").perT());
-      assertEquals(top.perT(), only(bar, "bottom side").perT());
-    }
-  }
-
-  private static StressPoint only(Section section, String name) {
-    List<StressPoint> found = section.points().stream().filter(p -> p.name().equals(name)).toList();
-    assertEquals(1, found.size(), name);
-    return found.get(0);
-  }
-
-  /**
-   * A bar 40 × 20: 1.5/800 mm² in the middle of each side, paths running from y towards z: up on
-   * the left, to the right on top.
-   */
-  @Test
-  void a_bars_shear_runs_round_it_and_is_nothing_at_its_corners() {
-    Section bar = Section.flatBar(mm(40), mm(20));
-    double most = 1.5 / 800e-6;
-    assertPoint(only(bar, "left side"), 10, 0, 0, most);
-    assertPoint(only(bar, "right side"), -10, 0, 0, -most);
-    assertPoint(only(bar, "top side"), 0, 20, -most, 0);
-    assertPoint(only(bar, "bottom side"), 0, -20, most, 0);
-    assertPoint(only(bar, "top left corner"), 10, 20, 0, 0);
-    assertPoint(only(bar, "top right corner"), -10, 20, 0, 0);
-    assertPoint(only(bar, "bottom right corner"), -10, -20, 0, 0);
-    assertPoint(only(bar, "bottom left corner"), 10, -20, 0, 0);
-    assertEquals(2, named(bar, "centre").size());
-    assertPoint(named(bar, "centre").get(0), 0, 0, most, most);
-    assertPoint(named(bar, "centre").get(1), 0, 0, most, -most);
-    assertEquals(800e-6 * 5 / 6, bar.properties().shearY(), 1e-12);
-    assertEquals(800e-6 * 5 / 6, bar.properties().shearZ(), 1e-12);
-    for (String corner : List.of("top left corner", "bottom right corner")) {
-      assertEquals(0, only(bar, corner).perT());
-    }
-  }
-
-  private static void assertPoint(
-      StressPoint point, double y, double z, double perVy, double perVz) {
-    assertEquals(y * 1e-3, point.y(), NEAR);
-    assertEquals(z * 1e-3, point.z(), NEAR);
-    assertEquals(perVy, point.perVy(), 1e-9);
-    assertEquals(perVz, point.perVz(), 1e-9);
-  }
-
-  /** Three small areas, turned one by one, against their sums turned at once. */
-  @Test
-  void sums_of_areas_turn_like_the_areas_themselves() {
-    double[][] areas = {{1, 3, 1}, {2, -1, 4}, {5, 2, -2}};
-    for (double angle : new double[] {0.3, 1.2, -2.0}) {
-      Moments sum = moments(areas, 0).turned(angle);
-      Moments each = moments(areas, angle);
-      assertEquals(each.y(), sum.y(), 1e-12);
-      assertEquals(each.z(), sum.z(), 1e-12);
-      assertEquals(each.yy(), sum.yy(), 1e-12);
-      assertEquals(each.zz(), sum.zz(), 1e-12);
-      assertEquals(each.yz(), sum.yz(), 1e-12);
-    }
-  }
-
-  private static Moments moments(double[][] areas, double angle) {
-    Moments sum = new Moments(0, 0, 0, 0, 0, 0);
-    for (double[] each : areas) {
-      double y = Math.cos(angle) * each[1] - Math.sin(angle) * each[2];
-      double z = Math.sin(angle) * each[1] + Math.cos(angle) * each[2];
-      double a = each[0];
-      sum = sum.plus(new Moments(a, a * y, a * z, a * y * y, a * z * z, a * y * z));
-    }
-    return sum;
-  }
-
-  /**
-   * A rectangle b × h strained by e + z: b·(h²/4 + e²) while the neutral axis lies inside, A·e
-   * beyond; a square of side a bent about its diagonal: a³·√2/6.
-   */
-  @Test
-  void plastic_work_is_the_area_and_the_plastic_moduli_and_what_lies_between() {
-    Outline bar = Section.flatBar(mm(40), mm(20)).outline();
-    assertEquals(800e-6, bar.plasticWork(1, 0, 0), 1e-15);
-    assertEquals(800e-6, bar.plasticWork(-1, 0, 0), 1e-15);
-    assertEquals(20 * 40 * 40 / 4 * 1e-9, bar.plasticWork(0, 1, 0), 1e-15);
-    assertEquals(2 * 40 * 20 * 20 / 4 * 1e-9, bar.plasticWork(0, 0, -2), 1e-15);
-    for (double e : new double[] {0.005, -0.012}) {
-      assertEquals(0.020 * (0.0004 + e * e), bar.plasticWork(e, 1, 0), 1e-15);
-      assertEquals(0.040 * (0.0001 + e * e / 4) * 2, bar.plasticWork(e, 0, 2), 1e-15);
-    }
-    assertEquals(800e-6 * 0.030, bar.plasticWork(0.030, 1, 0), 1e-15);
-    Outline square = Section.flatBar(mm(30), mm(30)).outline();
-    double half = Math.sqrt(0.5);
-    assertEquals(27e-6 * Math.sqrt(2) / 6, square.plasticWork(0, half, half), 1e-15);
-    assertTrue(square.furthest(Spot::z) > 0.0149 && square.furthest(Spot::z) < 0.0151);
   }
 
   static List<Section> someOfEachKind() {
