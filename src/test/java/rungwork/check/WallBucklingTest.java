@@ -261,4 +261,17 @@ class WallBucklingTest {
         List.of("c/t", "ε", "ψ", "kσ", "(c/t)₃"),
         letters(Section.foldedChannel(mm(80), mm(40), mm(3), mm(3))));
   }
+
+  /** A flange of 34/3 against 14·ε = 11.39 is nearer to its limit than a web of 68/3 to 42·ε. */
+  @Test
+  void the_wall_that_is_nearest_to_its_own_limit_is_shown() {
+    Stock channel = new Stock(Section.foldedChannel(mm(80), mm(40), mm(3), mm(3)), S355);
+    Check check =
+        only(
+            WallSlenderness.WHAT,
+            MemberChecks.of(BAR, cantilever(channel, Wrench.force(-5e3, 0, 0)), NONE));
+    assertTrue(check.where().contains("flange"), check.where());
+    assertEquals(34.0 / 3, check.verdict().numbers().orElseThrow().demand(), 1e-9);
+    assertEquals(14 * EPSILON, check.verdict().numbers().orElseThrow().capacity(), 1e-9);
+  }
 }
