@@ -292,6 +292,19 @@ class RecordDocumentTest {
     assertFalse(style.contains("long name ".repeat(8)));
   }
 
+  /** A browser reads a style as it stands: an escaped sign in it would end its rule. */
+  @Test
+  void no_rule_of_the_style_holds_a_sign_that_is_escaped() {
+    List<String> styles =
+        Pattern.compile("<style>(.*?)</style>", Pattern.DOTALL)
+            .matcher(PAGE)
+            .results()
+            .map(found -> found.group(1))
+            .toList();
+    assertTrue(styles.size() > 0);
+    styles.forEach(style -> assertFalse(style.contains("&"), style));
+  }
+
   @Test
   void a_record_is_written_alike_each_time() {
     assertEquals(PAGE, Records.document(Records.full(), Units.METRIC).file());
