@@ -91,6 +91,12 @@ class WallBucklingTest {
             + " 1993-1-1:2005, table 5.2, ε = 0.814)",
         WallLimits.classInCompression(
             Section.rectangularTube(mm(40), mm(80), mm(3)), Material.rated("S355J2H")));
+    // A flange of 34/3 to 14·ε is nearer to its limit than a web of 68/3 to 42·ε.
+    assertEquals(
+        "class 3 in uniform compression: top left flange, c/t = 11.3; class 3 ends at 11.4 (EN"
+            + " 1993-1-1:2005, table 5.2, ε = 0.814)",
+        WallLimits.classInCompression(
+            Section.foldedChannel(mm(80), mm(40), mm(3), mm(3)), Material.rated("S355J2H")));
     // c = 120 − 3·1.5 on top, 77 > 42ε.
     String four =
         WallLimits.classInBending(
@@ -273,5 +279,14 @@ class WallBucklingTest {
     assertTrue(check.where().contains("flange"), check.where());
     assertEquals(34.0 / 3, check.verdict().numbers().orElseThrow().demand(), 1e-9);
     assertEquals(14 * EPSILON, check.verdict().numbers().orElseThrow().capacity(), 1e-9);
+  }
+
+  /** EN 1993-1-3, table 5.1: flat widths up to 500 thicknesses. */
+  @Test
+  void effective_widths_are_for_walls_up_to_500_times_as_wide_as_thick() {
+    Section within = Section.rectangularTube(mm(502), mm(60), mm(1));
+    Section beyond = Section.rectangularTube(mm(504), mm(60), mm(1));
+    assertTrue(EffectiveWidth.covers(wall(within, "left wall")), "499");
+    assertFalse(EffectiveWidth.covers(wall(beyond, "left wall")), "501");
   }
 }
