@@ -12,6 +12,10 @@ final class PlotDrawing {
   private static final double WIDTH = 620;
   private static final double HEIGHT = 250;
   private static final double ROW = 15;
+
+  /** Of a dot [px]. */
+  private static final double RADIUS = 3;
+
   private static final int ROWS = 6;
   private static final int TICKS = 6;
 
@@ -40,6 +44,9 @@ final class PlotDrawing {
     plot.marks().forEach(mark -> canvas.part(mark.words(), () -> upright(mark)));
     plot.curves().forEach(curve -> canvas.part(Plot.named(curve), () -> curve(curve)));
     Labels labels = new Labels(canvas);
+    if (!plot.dots().isEmpty()) {
+      keepFree(labels);
+    }
     plot.dots().forEach(dot -> canvas.part(dot.what(), () -> dot(dot, labels)));
     words(labels);
     Spot head = new Spot(-40, Math.min(-HEIGHT, canvas.box().top()) - 10);
@@ -118,13 +125,33 @@ final class PlotDrawing {
   }
 
   private void curve(Plot.Curve curve) {
-    double xUnit = units.scale(plot.across().kind()).inSi();
-    double yUnit = units.scale(plot.up().kind()).inSi();
+    canvas.polyline(curve.css(), spots(curve));
+  }
+
+  private List<Spot> spots(Plot.Curve curve) {
     List<Spot> spots = new ArrayList<>();
     for (int i : drawn(curve)) {
-      spots.add(new Spot(x.place(curve.x()[i] / xUnit), -y.place(curve.y()[i] / yUnit)));
+      spots.add(spot(curve.x()[i], curve.y()[i]));
     }
-    canvas.polyline(curve.css(), spots);
+    return spots;
+  }
+
+  private Spot spot(double across, double up) {
+    return new Spot(
+        x.place(across / units.scale(plot.across().kind()).inSi()),
+        -y.place(up / units.scale(plot.up().kind()).inSi()));
+  }
+
+  /** Keeps the words of dots off the curves and off other dots. */
+  private void keepFree(Labels labels) {
+    for (Plot.Curve curve : plot.curves()) {
+      List<Spot> spots = spots(curve);
+      for (int i = 1; i < spots.size(); i++) {
+        labels.keepFree(spots.get(i - 1), spots.get(i));
+      }
+    }
+    plot.dots()
+        .forEach(dot -> labels.keepFree(Box.EMPTY.and(spot(dot.x(), dot.y())).grown(RADIUS)));
   }
 
   /** Of each stretch of a long curve its first, its lowest and its highest point. */
@@ -154,14 +181,14 @@ final class PlotDrawing {
   }
 
   private void dot(Plot.Dot dot, Labels labels) {
-    double at = x.place(dot.x() / units.scale(plot.across().kind()).inSi());
-    double high = -y.place(dot.y() / units.scale(plot.up().kind()).inSi());
-    Spot spot = new Spot(at, high);
-    canvas.circle("solid", spot, 3);
+    Spot spot = spot(dot.x(), dot.y());
+    canvas.circle("solid", spot, RADIUS);
     List<Label> places = new ArrayList<>();
     for (int row = 0; row < ROWS; row++) {
       places.add(Label.end(spot.plus(-4, -5 - row * ROW / 2), dot.words()).css("small on"));
       places.add(Label.at(spot.plus(4, 13 + row * ROW / 2), dot.words()).css("small on"));
+      places.add(Label.at(spot.plus(5, -5 - row * ROW / 2), dot.words()).css("small on"));
+      places.add(Label.end(spot.plus(-5, 13 + row * ROW / 2), dot.words()).css("small on"));
     }
     labels.put(places);
   }
