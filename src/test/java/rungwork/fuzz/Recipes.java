@@ -5,11 +5,17 @@ import static rungwork.quantity.Quantities.g;
 import static rungwork.quantity.Quantities.kN;
 import static rungwork.quantity.Quantities.mm;
 
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import rungwork.check.CheckSheet;
 import rungwork.check.Member;
+import rungwork.csv.CsvFile;
+import rungwork.csv.CsvRow;
 import rungwork.frame.Beam;
 import rungwork.frame.Frame;
 import rungwork.frame.Load;
@@ -109,6 +115,19 @@ public final class Recipes {
 
   public static BuiltUp.Channel channel() {
     return BuiltUp.channel(mm(80), mm(40), mm(3), mm(3));
+  }
+
+  public static CsvFile file() {
+    byte[] text = "size,wall_mm\n50x50x3,3\n".getBytes(StandardCharsets.UTF_8);
+    try {
+      return CsvFile.of("rack.csv", new ByteArrayInputStream(text));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  public static CsvRow row() {
+    return file().rows().get(0);
   }
 
   public static SizeTable sizes() {
