@@ -12,6 +12,9 @@ import rungwork.quantity.Units;
  * numbers.
  */
 final class WorstChecks {
+  /** Of answers nearer to each other than this the first stays: they differ by rounding [1]. */
+  private static final double ALIKE = 1 + 1e-9;
+
   private final Map<List<String>, Check> worst = new LinkedHashMap<>();
 
   void add(Event event, List<Check> checks) {
@@ -28,6 +31,7 @@ final class WorstChecks {
   }
 
   private static Check worse(Check before, Check now) {
-    return now.utilisation().orElse(0) > before.utilisation().orElse(0) ? now : before;
+    double least = before.utilisation().orElse(0) * ALIKE;
+    return now.utilisation().orElse(0) > least ? now : before;
   }
 }
