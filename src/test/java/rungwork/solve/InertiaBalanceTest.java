@@ -97,6 +97,7 @@ class InertiaBalanceTest {
     InertiaBalance balance =
         InertiaBalance.of(someMasses(random), List.of(someWrench(random), someWrench(random)));
     List<Load> loads = balance.loads(LADDER);
+    assertTrue(loads.size() > 2, "masses and what is applied");
     Wrench left = Totals.about(new Point(3, -2, 1), LADDER, loads);
     assertEquals(0, Totals.size(left), 1e-9, "seed " + seed);
     Response response =

@@ -63,6 +63,20 @@ class PushoverTest {
     assertEquals(1, -pushover.collapsing("n1").uz(), 1e-9);
   }
 
+  /** At collapse of a beam 2 m long: Mp at each end and under the load, so 2·Mp over each metre. */
+  @Test
+  void moments_at_both_ends_of_a_beam_are_told_with_their_signs() {
+    Frame.Builder frame = beamOf(0, 1, 2).support(Support.fixed("n0")).support(Support.fixed("n2"));
+    Pushover down = push(frame, at("n1", 0, -1));
+    assertEquals(-down.forces("b1", 0).my(), down.forces("b1", 1).my(), 1e-6);
+    assertEquals(MP, Math.abs(down.forces("b1", 1).my()), 1e-6);
+    assertEquals(down.forces("b1", 1).my(), down.forces("b2", 0).my(), 1e-6);
+    assertEquals(2 * down.forces("b1", 1).my(), down.forces("b1", 0).vz(), 1e-6);
+    Pushover left = push(frame, at("n1", 1, 0));
+    assertEquals(-left.forces("b1", 0).mz(), left.forces("b1", 1).mz(), 1e-6);
+    assertEquals(-2 * left.forces("b1", 1).mz(), left.forces("b1", 0).vy(), 1e-6);
+  }
+
   @Test
   void both_planes_and_either_sign_collapse_alike() {
     for (double sign : new double[] {1, -1}) {
