@@ -12,6 +12,7 @@ import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Threads;
 import rungwork.frame.Point;
@@ -42,6 +43,8 @@ public class ScreeningBenchmark {
   private static final Material STEEL = Material.named("S355J2H");
   private static final Stock FIXED = tube(50, 50, 3);
 
+  private static final int WARMING = 50_000;
+
   private final List<Stock> rails = new ArrayList<>();
   private final List<Stock> fronts = new ArrayList<>();
   private final Assessment.Screening screening;
@@ -60,6 +63,17 @@ public class ScreeningBenchmark {
       }
     }
     screening = Assessment.screening(vehicle(), ladder(), events(), List.of(Joints.RIGID)).get();
+  }
+
+  /**
+   * Runs so many variants that no method is compiled any more while others are timed; it takes more
+   * than the usual warming up.
+   */
+  @Setup
+  public void warm() {
+    for (int i = 0; i < WARMING; i++) {
+      screening.of(variant(i));
+    }
   }
 
   static Stock tube(double height, double width, double wall) {
