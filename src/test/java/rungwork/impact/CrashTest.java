@@ -58,6 +58,15 @@ class CrashTest {
   }
 
   @Test
+  void a_crash_stops_when_it_is_interrupted() {
+    CrashModel model = rigid().behind(ELEMENT);
+    Thread.currentThread().interrupt();
+    String message = assertThrows(SolveException.class, model::run).getMessage();
+    assertTrue(Thread.interrupted(), "it stays marked");
+    assertEquals("the calculation of the crash was interrupted", message);
+  }
+
+  @Test
   void a_level_force_stops_over_the_way_that_the_energy_needs() {
     CrushCurve level =
         CrushCurve.named("level").to(mm(0.01), kN(140), "").to(mm(800), kN(140)).end();
@@ -208,7 +217,8 @@ class CrashTest {
     Crash alone = CrashModel.of("kick-up", kmh(40), kg(720), kicked).run();
     assertEquals(120e3 / 720, alone.pulse().peak(), 0.5);
     Refused.with(
-        "the force of kick-up falls from 120.0 kN to 60.00 kN; one behind the other it would be ambiguous which part crushes: put a front mass between them",
+        "the force of kick-up falls from 120.0 kN to 60.00 kN; one behind the other it would be"
+            + " ambiguous which part crushes: put a front mass between them",
         () -> CrashModel.of("kick-up", kmh(40), kg(720), kicked).behind(ELEMENT).run());
     assertTrue(
         CrashModel.of("kick-up", kmh(40), kg(720), kicked).behind(ELEMENT, kg(8)).run().residual()
@@ -218,13 +228,16 @@ class CrashTest {
   @Test
   void nonsense_is_refused() {
     Refused.with(
-        "front mass and motor of rigid leave -30.00 kg of 720.0 kg for its body; they are parts of the whole mass",
+        "front mass and motor of rigid leave -30.00 kg of 720.0 kg for its body; they are parts of"
+            + " the whole mass",
         () -> rigid().behind(ELEMENT, kg(750)));
     Refused.with(
-        "crush curve back goes from 10.00 mm to 5.000 mm; the crush of each point must lie above the one before",
+        "crush curve back goes from 10.00 mm to 5.000 mm; the crush of each point must lie above"
+            + " the one before",
         () -> CrushCurve.named("back").to(mm(10), kN(1)).to(mm(5), kN(2)).end());
     Refused.with(
-        "unloading stiffness 100.0 N/mm of soft is below its steepest rise 1000 N/mm; it would give back more than it took",
+        "unloading stiffness 100.0 N/mm of soft is below its steepest rise 1000 N/mm; it would give"
+            + " back more than it took",
         () -> CrushCurve.named("soft").to(mm(10), kN(10)).end(Npmm(100)));
     Refused.with(
         "crush curve none must begin at no crush and no force and have a second point",
