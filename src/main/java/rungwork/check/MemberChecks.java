@@ -300,6 +300,7 @@ public final class MemberChecks {
      * @param stride how far apart they lie
      * @param asked how it is asked
      * @return false where it is certain that none can
+     * @throws rungwork.fault.ModelException where there are no such bounds
      */
     boolean canExceed(double[] bounds, int at, int stride, Asked asked);
 

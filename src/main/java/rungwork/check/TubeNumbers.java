@@ -2,6 +2,7 @@ package rungwork.check;
 
 import java.util.Arrays;
 import java.util.List;
+import rungwork.fault.ModelException;
 import rungwork.frame.Stock;
 import rungwork.material.RatedMaterial;
 import rungwork.section.Properties;
@@ -122,6 +123,7 @@ final class TubeNumbers implements MemberChecks.Numbers {
 
   @Override
   public boolean canExceed(double[] bounds, int at, int stride, MemberChecks.Asked asked) {
+    refuseElsewhere(bounds.length, at, stride);
     double n = bounds[at + stride];
     double my = bounds[at + 5 * stride] + n * least.shiftZ();
     double mz = bounds[at + 6 * stride] + n * least.shiftY();
@@ -134,6 +136,14 @@ final class TubeNumbers implements MemberChecks.Numbers {
     return !covered
         || !(sigma * sigma + 3 * tau * tau <= bound * bound)
         || bounds[at] > 0 && !(leastColumn(gamma, bounds[at], my, mz) <= asked.noInterest());
+  }
+
+  private static void refuseElsewhere(int count, int at, int stride) {
+    if (at < 0 || stride < 1 || at + 6L * stride >= count) {
+      throw new ModelException(
+          "7 bounds of forces are asked for from number %d on, %d apart; there are %d numbers"
+              .formatted(at, stride, count));
+    }
   }
 
   private double lowestStrength() {

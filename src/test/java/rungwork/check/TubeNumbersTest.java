@@ -2,6 +2,7 @@ package rungwork.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static rungwork.quantity.Quantities.mm;
 
@@ -16,6 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import rungwork.check.Member.BucklingLengths;
 import rungwork.check.Member.Weld;
 import rungwork.check.MemberChecks.Asked;
+import rungwork.fault.ModelException;
 import rungwork.frame.Beam;
 import rungwork.frame.Stock;
 import rungwork.material.RatedMaterial;
@@ -264,6 +266,25 @@ class TubeNumbersTest {
     Section foil = Section.rectangularTube(mm(300), mm(60), mm(0.5));
     Stock stock = new Stock(foil, Examples.S355);
     assertTrue(numbers(member(1), stock).canExceed(new double[CUT], 0, 1, asked(10)));
+  }
+
+  @Test
+  void bounds_that_are_not_there_are_refused() {
+    MemberChecks.Numbers numbers = numbers(member(1), new Stock(Examples.TUBE, Examples.S355));
+    assertRefused("from number 1 on, 1 apart; there are 7", numbers, 7, 1, 1);
+    assertRefused("from number -1 on, 1 apart; there are 9", numbers, 9, -1, 1);
+    assertRefused("from number 0 on, 0 apart; there are 9", numbers, 9, 0, 0);
+    assertRefused("from number 8 on, 2147483647 apart; there are 0", numbers, 0, 8, 2147483647);
+  }
+
+  private static void assertRefused(
+      String words, MemberChecks.Numbers numbers, int count, int at, int stride) {
+    String message =
+        assertThrows(
+                ModelException.class,
+                () -> numbers.canExceed(new double[count], at, stride, asked(1)))
+            .getMessage();
+    assertEquals("7 bounds of forces are asked for " + words + " numbers", message);
   }
 
   @Test
