@@ -126,18 +126,24 @@ final class FollowingLoads {
         add(factors[c], balance, cases.get(c).sharing, weights);
       }
     }
-    if (cases.stream().anyMatch(one -> isImpact(one.event))) {
-      addImpacts(factors, vehicle, Balance.of(STANDING, vehicle, ladder, driven), weights);
-    }
+    addImpacts(factors, vehicle, driven, weights);
     return factors;
   }
 
-  private void addImpacts(double[][] factors, Vehicle vehicle, Balance standing, double[] weights) {
+  /** Impacts come on top of standing; all of them move the same amplified masses. */
+  private void addImpacts(double[][] factors, Vehicle vehicle, Body driven, double[] weights) {
+    Optional<Event> first =
+        cases.stream().map(Case::event).filter(FollowingLoads::isImpact).findFirst();
+    if (first.isEmpty()) {
+      return;
+    }
+    Balance standing = Balance.of(STANDING, vehicle, ladder, driven);
+    Body hit = Body.of(Balance.felt(first.get(), vehicle));
     for (int c = 0; c < factors.length; c++) {
-      Event event = cases.get(c).event;
-      if (isImpact(event)) {
+      Case one = cases.get(c);
+      if (isImpact(one.event)) {
         add(factors[c], standing, Sharing.ALL, weights);
-        add(factors[c], Balance.of(event, vehicle, ladder), cases.get(c).sharing, weights);
+        add(factors[c], Balance.of(one.event, vehicle, ladder, hit), one.sharing, weights);
       }
     }
   }

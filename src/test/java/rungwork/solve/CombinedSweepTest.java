@@ -72,6 +72,15 @@ class CombinedSweepTest {
     return factors;
   }
 
+  private static double[][] factors(int cases) {
+    Random random = new Random(cases);
+    double[][] factors = new double[cases][];
+    for (int c = 0; c < cases; c++) {
+      factors[c] = balanced(random);
+    }
+    return factors;
+  }
+
   private static LoadCase atOnce(double[] f) {
     List<Load> loads = new ArrayList<>();
     loads.add(new Load.AtNode("L0", Wrench.force(f[0], f[1], f[2])));
@@ -83,11 +92,7 @@ class CombinedSweepTest {
   @ParameterizedTest
   @ValueSource(ints = {1, 8, 11})
   void a_combination_is_its_loads_at_once_at_every_cut(int cases) {
-    Random random = new Random(cases);
-    double[][] factors = new double[cases][];
-    for (int c = 0; c < cases; c++) {
-      factors[c] = balanced(random);
-    }
+    double[][] factors = factors(cases);
     Sweep.Workspace workspace = Sweep.combined(FRAME, basics(), cases).workspace();
     workspace.combine(factors);
     workspace.combine(factors);
@@ -103,11 +108,7 @@ class CombinedSweepTest {
   @ParameterizedTest
   @ValueSource(ints = {1, 8, 11})
   void no_cut_shows_more_than_the_bounds(int cases) {
-    Random random = new Random(cases);
-    double[][] factors = new double[cases][];
-    for (int c = 0; c < cases; c++) {
-      factors[c] = balanced(random);
-    }
+    double[][] factors = factors(cases);
     Sweep.Workspace workspace = Sweep.combined(FRAME, basics(), cases).workspace();
     workspace.combine(factors);
     workspace.solve();
