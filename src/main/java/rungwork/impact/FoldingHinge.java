@@ -1,10 +1,13 @@
 package rungwork.impact;
 
+import java.util.DoubleSummaryStatistics;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
 import rungwork.material.Elasticity;
 import rungwork.section.Section;
+import rungwork.section.StressPoint;
 import rungwork.section.Torsion;
 
 /**
@@ -66,10 +69,17 @@ record FoldingHinge(double a, double b, double t, double yield, Elasticity elast
     if (!four || section.walls().stream().anyMatch(wall -> differs(section, wall.thickness()))) {
       return Optional.empty();
     }
-    double width = 2 * section.points().stream().mapToDouble(p -> p.y()).max().orElseThrow();
-    double depth = 2 * section.points().stream().mapToDouble(p -> p.z()).max().orElseThrow();
+    double width = extent(section, StressPoint::y);
+    double depth = extent(section, StressPoint::z);
     double wall = section.walls().get(0).thickness();
     return Optional.of(new FoldingHinge(width, depth, wall, yield, elasticity));
+  }
+
+  /** From end to end [m]: a boxed channel does not lie evenly about its centre. */
+  private static double extent(Section section, ToDoubleFunction<StressPoint> axis) {
+    DoubleSummaryStatistics places =
+        section.points().stream().mapToDouble(axis).summaryStatistics();
+    return places.getMax() - places.getMin();
   }
 
   private static boolean differs(Section section, double thickness) {

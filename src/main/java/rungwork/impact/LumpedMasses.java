@@ -249,7 +249,7 @@ final class LumpedMasses {
 
       @Override
       public Action eventOccurred(double time, double[] state, boolean increasing) {
-        return !increasing && closingSpeed(link, state) <= 0 ? Action.STOP : Action.CONTINUE;
+        return increasing ? Action.CONTINUE : Action.STOP;
       }
 
       @Override

@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
-import rungwork.check.Formula;
 import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
@@ -77,11 +76,6 @@ public record Range(Kind kind, double low, double high) {
       throw new ModelException("no figures of a " + kind.noun() + " to span; give one at least");
     }
     return new Range(kind, all[0], all[all.length - 1]);
-  }
-
-  /** What a formula gives at every combination of its inputs' ends; it must be monotone in each. */
-  static Range of(Formula formula, Range... inputs) {
-    return over(formula.result().kind(), in -> formula.with(in).result(), inputs);
   }
 
   /** What a monotone function gives at every combination of its inputs' ends. */
