@@ -37,7 +37,7 @@ final class BuckledShape {
             .mapToDouble(
                 piece -> -(energy(piece, 1 + SMALL) - energy(piece, 1 - SMALL)) / (2 * SMALL))
             .sum()
-        / structure.members().get(beam * pieces()).length();
+        / (pieces() * structure.members().get(beam * pieces()).length());
   }
 
   private int pieces() {

@@ -84,6 +84,38 @@ class NumberingTest {
     assertArrayEquals(new int[] {0, 1, 2}, Arrays.stream(order).sorted().toArray());
   }
 
+  /** Alike along the frame, the node farther to the right (less across) comes first. */
+  @Test
+  void nodes_at_one_station_are_numbered_across() {
+    List<int[]> beams =
+        List.of(new int[] {0, 1}, new int[] {2, 3}, new int[] {0, 2}, new int[] {1, 3});
+    int[] order =
+        new Numbering(
+                new double[] {1, 1, 0, 0},
+                new double[] {0.5, -0.5, 0.5, -0.5},
+                neighbours(4, beams))
+            .order();
+    assertArrayEquals(new int[] {3, 2, 1, 0}, order);
+  }
+
+  /**
+   * A star of three arms, told by places that do not help: from the far node 0 outwards, of a
+   * node's neighbours the end of an arm (one neighbour) before the arm that goes on, turned round.
+   */
+  @Test
+  void outwards_a_node_with_fewer_neighbours_comes_first() {
+    List<int[]> beams =
+        List.of(
+            new int[] {0, 1},
+            new int[] {1, 2},
+            new int[] {1, 3},
+            new int[] {2, 4},
+            new int[] {4, 5});
+    double[] along = {0, 5, 1, 2, 3, 4};
+    int[] order = new Numbering(along, new double[6], neighbours(6, beams)).order();
+    assertArrayEquals(new int[] {5, 4, 2, 3, 1, 0}, order);
+  }
+
   private static int reach(int[] order, List<int[]> beams) {
     List<Integer> numbers = Arrays.stream(order).boxed().toList();
     return beams.stream()

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 import rungwork.fault.ModelException;
 import rungwork.fault.SolveException;
 import rungwork.frame.Beam;
@@ -199,6 +200,30 @@ class PushoverTest {
     assertEquals(2, hinges.size());
     assertEquals(1, Math.abs(pushover.yielding(hinges.get(0)).turnY()), 1e-9);
     assertEquals(2, Math.abs(pushover.yielding(hinges.get(1)).turnY()), 1e-9);
+  }
+
+  @Test
+  void a_stage_or_corner_that_the_way_does_not_have_is_refused_by_number() {
+    Pushover pushover = push(beamOf(0, 1).support(Support.fixed("n0")), at("n1", 0, -1));
+    int stages = pushover.stages().size();
+    int corners = pushover.corners().size();
+    refused(
+        "there is no stage -1; they are numbered from 0 to " + (stages - 1),
+        () -> pushover.displacement(-1, "n1"));
+    refused(
+        "there is no stage %d; they are numbered from 0 to %d".formatted(stages, stages - 1),
+        () -> pushover.displacement(stages, "n1"));
+    refused(
+        "there is no corner -1; they are numbered from 0 to " + (corners - 1),
+        () -> pushover.atCorner(-1, "n1"));
+    refused(
+        "there is no corner %d; they are numbered from 0 to %d".formatted(corners, corners - 1),
+        () -> pushover.atCorner(corners, "n1"));
+    assertEquals(pushover.displacement(stages - 1, "n1"), pushover.atCorner(corners - 1, "n1"));
+  }
+
+  private static void refused(String message, Executable question) {
+    assertEquals(message, assertThrows(ModelException.class, question).getMessage());
   }
 
   @Test
