@@ -1,12 +1,17 @@
 package rungwork.solve;
 
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 import java.util.HashMap;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.CholeskyDecomposition;
-import org.apache.commons.math3.linear.EigenDecomposition;
-import org.apache.commons.math3.linear.LUDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.CommonOps_DDRM;
+import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
+import org.ejml.interfaces.decomposition.CholeskyDecomposition_F64;
+import org.ejml.interfaces.decomposition.EigenDecomposition_F64;
 import rungwork.frame.Beam;
 import rungwork.frame.Frame;
 import rungwork.frame.Release;
@@ -152,16 +157,28 @@ final class GeometricStiffness {
     support.springs().forEach((way, s) -> k.addToEntry(at + way.ordinal(), at + way.ordinal(), s));
   }
 
-  /** The lowest critical factor of all: 1/λ are the values of −2L⁻¹ G L⁻ᵀ, K + Kᵀ = L Lᵀ. */
+  /** The lowest critical factor of all: 1/λ are the values of −L⁻¹ G L⁻ᵀ, K = L Lᵀ. */
   double lowest() {
-    RealMatrix l = new CholeskyDecomposition(k.add(k.transpose()), 0, 1e-14).getL();
-    RealMatrix inverse = new LUDecomposition(l).getSolver().getInverse();
-    RealMatrix values = inverse.multiply(g).multiply(inverse.transpose()).scalarMultiply(-2);
-    RealMatrix symmetric = values.add(values.transpose()).scalarMultiply(0.5);
-    double largest = 0;
-    for (double value : new EigenDecomposition(symmetric).getRealEigenvalues()) {
-      largest = Math.max(largest, value);
-    }
-    return 1 / largest;
+    DMatrixRMaj inverse = new DMatrixRMaj(size, size);
+    CholeskyDecomposition_F64<DMatrixRMaj> cholesky = DecompositionFactory_DDRM.chol(size, true);
+    assertTrue(cholesky.decompose(symmetric(k)), "K is positive definite");
+    CommonOps_DDRM.invert(cholesky.getT(null), inverse);
+    DMatrixRMaj half = new DMatrixRMaj(size, size);
+    DMatrixRMaj values = new DMatrixRMaj(size, size);
+    CommonOps_DDRM.mult(-1, inverse, symmetric(g), half);
+    CommonOps_DDRM.multTransB(half, inverse, values);
+    CommonOps_DDRM.symmLowerToFull(values);
+    EigenDecomposition_F64<DMatrixRMaj> roots = DecompositionFactory_DDRM.eig(size, false, true);
+    assertTrue(roots.decompose(values));
+    return 1
+        / IntStream.range(0, size)
+            .mapToDouble(i -> roots.getEigenvalue(i).getReal())
+            .max()
+            .orElseThrow();
+  }
+
+  /** Without what rounding leaves between its halves. */
+  private static DMatrixRMaj symmetric(RealMatrix matrix) {
+    return new DMatrixRMaj(matrix.add(matrix.transpose()).scalarMultiply(0.5).getData());
   }
 }
