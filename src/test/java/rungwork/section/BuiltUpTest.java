@@ -225,6 +225,10 @@ class BuiltUpTest {
             + " 34.00 mm between toes and bends; it must be thinner",
         () -> CHANNEL.platedIn(mm(36)));
     refused(
+        "plate 36.00 mm thick finds no flat part of the flanges in channel 80x40x3, which leaves"
+            + " 33.00 mm between toes and bends; it must be thinner",
+        () -> BuiltUp.channel(mm(80), mm(40), mm(3), mm(4)).platedIn(mm(36)));
+    refused(
         "sleeve RHS 75x34x3, 75.00 mm by 34.00 mm with corners of 6.000 mm, does not go into RHS"
             + " 80x40x3, whose bore is 74.00 mm by 34.00 mm with corners of 3.000 mm",
         () -> TUBE.sleeved(mm(75), mm(34), mm(3)));
