@@ -89,6 +89,77 @@ class SceneTest {
     assertEquals(crush.ownDeceleration().low() * 700, crush.otherAcceleration().low() * 1400, 1e-6);
   }
 
+  /** μ = 480 kg, 1 and 1.5 kN/mm in a row 0.6: F = v·√(480·0.6e6); each front and mass its own. */
+  @Test
+  void two_springs_share_the_crush_by_their_stiffness_and_the_force_by_their_mass() {
+    Scene.LinearCrush crush =
+        Scene.of("meeting", kmh(72), kg(720), Obstacle.vehicle(kg(1440), kNpmm(1.5)))
+            .springs(kNpmm(1));
+    double force = 20 * Math.sqrt(480 * 0.6e6);
+    assertEquals(force, crush.force().low(), 1e-6);
+    assertEquals(force / 1e6, crush.ownCrush().low(), 1e-12);
+    assertEquals(force / 1.5e6, crush.otherCrush().high(), 1e-12);
+    assertEquals(force / 720, crush.ownDeceleration().low(), 1e-9);
+    assertEquals(force / 1440, crush.otherAcceleration().high(), 1e-9);
+  }
+
+  /** 72 km/h into twice the own mass: μ/m₁ = ⅔; e of 0.1. */
+  @Test
+  void into_another_vehicle_only_the_reduced_mass_counts() {
+    Scene met =
+        Scene.of("meeting", kmh(72), kg(720), Obstacle.vehicle(kg(1440), kNpmm(1.5)))
+            .restitution(0.1, 0.1);
+    assertEquals(1.1 * 20 * 2 / 3, met.velocityChange().low(), 1e-9);
+    assertEquals(480 * 400 / 2.0, met.energy().high(), 1e-9);
+    assertEquals(400.0 / 3 / 0.5, met.meanDeceleration(mm(500)).low(), 1e-9);
+    assertEquals(400.0 / 3 / (10 * 9.80665), met.crushFor(g(10)).high(), 1e-9);
+  }
+
+  @Test
+  void the_working_has_a_second_end_where_something_is_a_range() {
+    assertEquals(2, WALL.working().size());
+    assertEquals(720 * Math.pow(48 / 3.6, 2) / 2, WALL.working().get(1).result(), 1e-9);
+    assertEquals(4, WALL.restitution(0, 0.1).working().size());
+    assertEquals(4, WALL.closing(kmh(48), kmh(50)).working().size());
+    assertEquals(4, WALL.mass(kg(700), kg(720)).working().size());
+    Obstacle other = Obstacle.vehicle(kg(1440), kNpmm(1)).mass(kg(1300), kg(1500));
+    assertEquals(6, Scene.of("m", kmh(50), kg(720), other).restitution(0, 0).working().size());
+    assertEquals(
+        50 / 3.6 * 1.1,
+        WALL.closing(kmh(48), kmh(50)).restitution(0, 0.1).working().get(2).result(),
+        1e-9);
+  }
+
+  @Test
+  void assumptions_tell_of_restitution_and_of_the_other_front() {
+    assertEquals(
+        List.of(
+            "The hit is in line and level; tyres, brakes and the ground take nothing.",
+            "Restitution 0; 0 to 0.2 is common practice, no source."),
+        WALL.assumptions());
+    assertEquals(
+        "The other vehicle's front is taken as one linear spring.",
+        Scene.of("m", kmh(50), kg(720), partner(900)).assumptions().get(2));
+    assertEquals(3, Scene.of("m", kmh(50), kg(720), partner(900)).assumptions().size());
+  }
+
+  @Test
+  void a_spring_at_a_wall_gives_force_and_deceleration() {
+    Scene.LinearCrush crush = WALL.springs(kNpmm(0.5));
+    double force = 48 / 3.6 * Math.sqrt(720 * 0.5e6);
+    assertEquals(force, crush.force().low(), 1e-6);
+    assertEquals(force / 720, crush.ownDeceleration().low(), 1e-9);
+    assertEquals(0, crush.otherAcceleration().high());
+    Refused.with(
+        "stiffness of the own front 0 N/mm is not above zero", () -> WALL.springs(kNpmm(0)));
+    Refused.with("mean deceleration 0 g is not above zero", () -> WALL.crushFor(g(0)));
+    Refused.with("own mass 0 kg is not above zero", () -> WALL.mass(kg(0), kg(9)));
+    Refused.with(
+        "restitution -0.100 to 0.500 is outside 0 to 1: 0 stays together, 1 bounces off",
+        () -> WALL.restitution(-0.1, 0.5));
+    assertEquals(1, WALL.restitution(0, 1).restitution().high());
+  }
+
   @Test
   void a_spring_at_a_wall_stops_at_v_times_the_root_of_m_over_k() {
     Scene.LinearCrush crush = WALL.springs(kNpmm(0.5));
@@ -131,9 +202,12 @@ class SceneTest {
     Scene fast = Scene.of("mistyped", kmh(480), kg(72), partner(14000));
     assertEquals(
         List.of(
-            "closing speed 480 km/h is outside 5.00 to 130 km/h, between which crashes of road vehicles lie; is it mistyped?",
-            "mass of a vehicle 72.0 kg is outside 100 to 3500 kg, between which crashes of road vehicles lie; is it mistyped?",
-            "mass of a vehicle 14000 kg is outside 100 to 3500 kg, between which crashes of road vehicles lie; is it mistyped?"),
+            "closing speed 480 km/h is outside 5.00 to 130 km/h, between which crashes of road"
+                + " vehicles lie; is it mistyped?",
+            "mass of a vehicle 72.0 kg is outside 100 to 3500 kg, between which crashes of road"
+                + " vehicles lie; is it mistyped?",
+            "mass of a vehicle 14000 kg is outside 100 to 3500 kg, between which crashes of road"
+                + " vehicles lie; is it mistyped?"),
         fast.warnings(Units.METRIC));
     assertEquals(List.of(), WALL.warnings(Units.METRIC));
   }
@@ -150,7 +224,8 @@ class SceneTest {
         "a speed from 60.0 km/h to 40.0 km/h stands the wrong way round; give the low end first",
         () -> WALL.closing(kmh(60), kmh(40)));
     Refused.with(
-        "a wall from 300.0 mm to 100.0 mm has no width; give its right edge first (to the left is positive)",
+        "a wall from 300.0 mm to 100.0 mm has no width; give its right edge first (to the left is"
+            + " positive)",
         () -> Obstacle.partOfWall(mm(300), mm(100)));
     Refused.with("crush 0 mm is not above zero", () -> WALL.meanDeceleration(mm(0)));
   }
@@ -202,7 +277,8 @@ class SceneTest {
   @Test
   void a_scene_prints_what_it_is() {
     assertEquals(
-        "lane wall: 720 kg closing at 48.0 km/h with a rigid wall over the full width, energy 64.0 kJ",
+        "lane wall: 720 kg closing at 48.0 km/h with a rigid wall over the full width, energy 64.0"
+            + " kJ",
         WALL.toString());
   }
 }
