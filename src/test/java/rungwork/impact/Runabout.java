@@ -21,7 +21,7 @@ public final class Runabout {
   private Runabout() {}
 
   /** A steel of this yield strength [MPa], beside welds as elsewhere. */
-  public static Material steel(double yield) {
+  public static RatedMaterial steel(double yield) {
     return new RatedMaterial(
         "steel",
         new Elasticity(210e9, 0.3, 7850),
