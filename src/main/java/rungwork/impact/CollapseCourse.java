@@ -6,7 +6,6 @@ import java.util.stream.Stream;
 import rungwork.fault.Scale;
 import rungwork.frame.Beam;
 import rungwork.frame.Frame;
-import rungwork.frame.Point;
 import rungwork.solve.Pushover;
 import rungwork.vehicle.Ladder;
 
@@ -103,12 +102,9 @@ final class CollapseCourse {
         .toList();
   }
 
-  private Point middle(Pushover.Place place) {
+  private double middle(Pushover.Place place) {
     Beam beam = frame.beam(place.beam());
-    Point start = frame.startOf(beam);
-    Point end = frame.endOf(beam);
-    return new Point(
-        (start.x() + end.x()) / 2, (start.y() + end.y()) / 2, (start.z() + end.z()) / 2);
+    return (frame.startOf(beam).x() + frame.endOf(beam).x()) / 2;
   }
 
   /**

@@ -1,6 +1,5 @@
 package rungwork.impact;
 
-import rungwork.frame.Point;
 import rungwork.solve.Pushover;
 import rungwork.vehicle.Crossmember;
 import rungwork.vehicle.Ladder;
@@ -18,10 +17,10 @@ final class HingeNames {
    * Names a hinge.
    *
    * @param place the end of a beam
-   * @param middle the middle of that beam, which tells the side of the node
+   * @param middle x of the middle of that beam, which tells the side of the node [m]
    * @return for example {@code left rail just ahead of front crossmember}
    */
-  String words(Pushover.Place place, Point middle) {
+  String words(Pushover.Place place, double middle) {
     String part = place.beam().substring(0, place.beam().lastIndexOf(' '));
     for (Crossmember crossmember : ladder.crossmembers()) {
       for (Side side : Side.values()) {
@@ -29,7 +28,7 @@ final class HingeNames {
           return part.equals(crossmember.part())
               ? part + " at " + side.word() + " rail"
               : part
-                  + (middle.x() > crossmember.x() ? " just ahead of " : " just behind ")
+                  + (middle > crossmember.x() ? " just ahead of " : " just behind ")
                   + crossmember.part();
         }
       }

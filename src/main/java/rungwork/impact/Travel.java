@@ -44,6 +44,6 @@ final class Travel {
       return step;
     }
     double root = a + Math.sqrt(Math.max(0, a * a + 2 * jerk * v));
-    return root <= 0 ? step : Math.min(step, 2 * v / root);
+    return Math.min(step, 2 * v / root);
   }
 }

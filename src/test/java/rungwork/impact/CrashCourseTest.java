@@ -191,4 +191,18 @@ class CrashCourseTest {
         "Damping of the rubber is left out.",
         crash(CAR.with(motor), 0.05, CALM).assumptions().get(2));
   }
+
+  @Test
+  void of_two_moments_that_are_crushed_alike_the_first_is_the_deepest() {
+    Stack stack = Stack.of(CAR.foremost());
+    CrashCourse course =
+        new CrashCourse(
+            CAR,
+            stack,
+            List.of(new Link.Crush(Link.GROUND, 0, stack.curve(), 0)),
+            samples(
+                new double[][] {{0}, {0.01}, {0.01}, {0.005}},
+                new double[][] {{0}, {1000}, {1000}, {0}}));
+    assertEquals(List.of("0 contact", "1 most crushed", "3 comes off"), told(course));
+  }
 }

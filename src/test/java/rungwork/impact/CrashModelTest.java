@@ -2,6 +2,7 @@ package rungwork.impact;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static rungwork.quantity.Quantities.Npmm;
 import static rungwork.quantity.Quantities.kN;
@@ -10,9 +11,11 @@ import static rungwork.quantity.Quantities.kg;
 import static rungwork.quantity.Quantities.kmh;
 import static rungwork.quantity.Quantities.mm;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import rungwork.fault.SolveException;
 
 class CrashModelTest {
   private static final CrushCurve FRAME =
@@ -115,5 +118,29 @@ class CrashModelTest {
         "stop stiffness of motor 0 N/mm is not above zero",
         () -> weighed.on(Npmm(600), mm(12), kNpmm(0)));
     assertEquals(0, weighed.on(Npmm(600), mm(0), kNpmm(8)).gap());
+  }
+
+  /** ½ m v² into ½ k x²: 10·√(700/700 000) m on and back off at the same speed. */
+  @Test
+  void ways_and_speeds_of_a_body_are_those_of_its_mass() {
+    CrushCurve spring = CrushCurve.linear("spring", Npmm(700), mm(2000));
+    Crash alone = CrashModel.of("car", kmh(36), kg(700), spring).run();
+    double most = Arrays.stream(alone.body("body").ways()).max().orElseThrow();
+    assertEquals(10 * Math.sqrt(1e-3), most, 1e-5);
+    assertEquals(10 * Math.sqrt(1e-3), alone.mostCrush(), 1e-5);
+    assertEquals(1, alone.restitution(), 1e-6);
+    double[] speeds = alone.body("body").speeds();
+    assertEquals(-10, speeds[speeds.length - 1], 1e-6);
+  }
+
+  /** 600 N on 720 kg take 0.42 m/s in half a second: of 13.89 are left 13.47, 48.5 km/h. */
+  @Test
+  void a_pulse_without_an_end_tells_the_bodys_speed() {
+    CrushCurve paper = CrushCurve.named("paper").to(mm(1), kN(0.6)).to(mm(9000), kN(0.6)).end();
+    CrashModel weak = CrashModel.of("weak", kmh(50), kg(720), paper).behind(paper, kg(1));
+    assertEquals(
+        "the pulse of weak does not end within 500 ms: it still closes at 48.5 km/h; the frame is"
+            + " too weak for this mass and speed, or its curve too short",
+        assertThrows(SolveException.class, weak::run).getMessage());
   }
 }

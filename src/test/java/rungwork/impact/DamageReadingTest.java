@@ -54,6 +54,7 @@ class DamageReadingTest {
     assertEquals(crush, reading.load().crush().low(), 1e-5);
     assertEquals(crush, reading.load().crush().high(), 1e-5);
     assertEquals(path.force(crush), reading.load().force().low(), 1e-3 * path.force(crush));
+    assertEquals(crush > path.crush(), reading.mechanism());
   }
 
   /** Between two corners both the crush and the set go straight. */

@@ -187,5 +187,6 @@ class FoldingHingeTest {
     ModelException refusal = assertThrows(ModelException.class, () -> square(0.02, 0.01, 300e6));
     assertEquals(
         "a tube of 20.00 mm by 20.00 mm has no bore with a wall of 10.00 mm", refusal.getMessage());
+    assertThrows(ModelException.class, () -> square(0.02, 0, 300e6));
   }
 }

@@ -3,7 +3,6 @@ package rungwork.impact;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.api.Test;
-import rungwork.frame.Point;
 import rungwork.solve.Pushover;
 import rungwork.vehicle.Ladder;
 
@@ -13,7 +12,7 @@ class HingeNamesTest {
 
   private static String words(String beam, String feature, double x) {
     Pushover.Place place = new Pushover.Place(beam, LADDER.node(feature).name());
-    return NAMES.words(place, new Point(x, 0.35, 0.4));
+    return NAMES.words(place, x);
   }
 
   @Test
@@ -41,13 +40,12 @@ class HingeNamesTest {
   @Test
   void anywhere_else_it_is_named_by_its_node() {
     assertEquals(
-        "left rail at left tip",
-        NAMES.words(new Pushover.Place("left rail 1", "left tip"), new Point(0.2, 0.35, 0.4)));
+        "left rail at left tip", NAMES.words(new Pushover.Place("left rail 1", "left tip"), 0.2));
     assertEquals(
         "front crossmember at spare",
-        NAMES.words(new Pushover.Place("front crossmember 1", "spare"), new Point(0.1, 0, 0.4)));
+        NAMES.words(new Pushover.Place("front crossmember 1", "spare"), 0.1));
     assertEquals(
         "left rail at some middle",
-        NAMES.words(new Pushover.Place("left rail 1", "some middle"), new Point(0.2, 0.35, 0.4)));
+        NAMES.words(new Pushover.Place("left rail 1", "some middle"), 0.2));
   }
 }

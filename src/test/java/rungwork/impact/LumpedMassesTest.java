@@ -149,4 +149,24 @@ class LumpedMassesTest {
     assertEquals(200 * end.state()[0], end.forces()[1], 1e-9);
     assertEquals(400 * end.state()[0], end.decelerations()[0], 1e-9);
   }
+
+  /**
+   * 1 kg at 30 m/s into 10⁶ N/m, let go at 10⁸: it turns 30 mm on at 30 kN, inside a step, comes
+   * back by 0.3 mm and off at 30·√(10⁶/10⁸) m/s.
+   */
+  @Test
+  void what_turns_inside_a_step_unloads_from_where_it_turned() {
+    CrushCurve stiff =
+        new CrushCurve(
+            "stiff",
+            List.of(new CrushCurve.Point(0, 0, ""), new CrushCurve.Point(5, 5e6, "")),
+            1e8);
+    LumpedMasses.Sample end =
+        last(
+            new LumpedMasses(
+                    new double[] {1}, List.of(new Link.Crush(Link.GROUND, 0, stiff, 0)), t -> 0)
+                .untilReleased(new double[] {30}, 1));
+    assertEquals(0.0297, end.state()[0], 1e-9);
+    assertEquals(-3, end.state()[1], 1e-6);
+  }
 }

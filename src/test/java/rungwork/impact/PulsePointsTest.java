@@ -1,9 +1,11 @@
 package rungwork.impact;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static rungwork.quantity.Quantities.g;
 import static rungwork.quantity.Quantities.ms;
 
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -23,6 +25,7 @@ class PulsePointsTest {
     assertEquals(250, PULSE.at(0.03), 1e-9);
     assertEquals(250 - 0.4 * 238, PULSE.at(0.044), 1e-9);
     assertEquals(0, PULSE.at(0.05));
+    assertEquals(196.133, Pulse.square(g(20), ms(80)).at(0), 1e-9);
     Refused.with("time is not a number; give a finite number", () -> PULSE.at(Double.NaN));
   }
 
@@ -94,5 +97,57 @@ class PulsePointsTest {
     double[] values = Pulse.halfSine(g(20), ms(80)).decelerations();
     assertEquals(0, values[values.length - 1]);
     assertEquals(2001, values.length);
+  }
+
+  @Test
+  void two_million_points_are_the_most() {
+    int most = 2_000_000;
+    double[] values = new double[most];
+    double[] times = new double[most];
+    Arrays.fill(values, 1);
+    times[most - 1] = 1;
+    assertEquals(1, Pulse.through("long", times, values).duration());
+    Refused.with(
+        "pulse long has 2000001 times and 2000001 values; give 2 to 2000000 of both",
+        () -> Pulse.through("long", new double[most + 1], new double[most + 1]));
+  }
+
+  /** 3 periods of 180·2.0775 Hz before and after, in steps of 0.1 ms. */
+  @Test
+  void a_filtered_pulse_has_rest_before_and_after() {
+    double rest = 3 / (180 * 2.0775);
+    Pulse shown = PULSE.filtered(Pulse.ChannelClass.CFC_180);
+    double[] times = shown.times();
+    assertEquals("points, filtered CFC 180", shown.name());
+    assertEquals(0.01 - rest, times[0], 1e-12);
+    assertEquals((int) Math.ceil((0.04 + 2 * rest) * 1e4) + 1, times.length);
+    assertEquals(times[0] + 1e-4 * (times.length - 1), times[times.length - 1], 1e-12);
+  }
+
+  /** To and fro nothing shifts: amid a long ramp each value is the ramp's. */
+  @Test
+  void a_ramp_passes_the_filter_as_it_is() {
+    Pulse ramp = Pulse.through("ramp", new double[] {0, 1}, new double[] {0, 1000});
+    Pulse shown = ramp.filtered(Pulse.ChannelClass.CFC_60);
+    for (double time : new double[] {0.3, 0.5, 0.7}) {
+      assertEquals(1000 * time, shown.at(time), 1e-3);
+    }
+  }
+
+  /** Half is left at the designed corner; SAE J211's a and b of wa = sin/cos of π·60·2.0775·T. */
+  @Test
+  void the_filter_by_its_formulas() {
+    assertEquals(0.5, Pulse.ChannelClass.CFC_180.gain(180 * 2.0775), 1e-12);
+    double half = Math.PI * 60 * 2.0775 * 1e-4;
+    double wa = Math.sin(half) / Math.cos(half);
+    double divisor = 1 + Math.sqrt(2) * wa + wa * wa;
+    double a0 = wa * wa / divisor;
+    assertArrayEquals(
+        new double[] {
+          a0, 2 * a0, a0, 2 * (1 - wa * wa) / divisor, -(1 - Math.sqrt(2) * wa + wa * wa) / divisor
+        },
+        Pulse.ChannelClass.CFC_60.coefficients(),
+        1e-12);
+    Refused.with("frequency -1.000 is below zero", () -> Pulse.ChannelClass.CFC_60.gain(-1));
   }
 }

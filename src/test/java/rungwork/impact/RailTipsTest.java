@@ -8,9 +8,11 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import rungwork.frame.Stock;
+import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
 import rungwork.section.Section;
 import rungwork.vehicle.Ladder;
+import rungwork.vehicle.Rail;
 import rungwork.vehicle.Side;
 
 class RailTipsTest {
@@ -81,5 +83,50 @@ class RailTipsTest {
     assertEquals(
         "right rail tip: no stable folding assumed: it is bent, and bends there first.",
         new RailTips(cranked).words(Units.METRIC).get(1));
+  }
+
+  private static List<String> words(Rail left) {
+    Stock stock = new Stock(Section.squareTube(mm(50), mm(3)), Runabout.steel(235));
+    Ladder ladder =
+        Ladder.named("ladder")
+            .level(mm(400))
+            .rails(left)
+            .crossmember("front", mm(100), stock)
+            .crossmember("rear", mm(-2100), stock)
+            .build();
+    return new RailTips(ladder).words(Units.METRIC);
+  }
+
+  private static final String BENT =
+      "left rail tip: no stable folding assumed: it is bent, and bends there first.";
+
+  @Test
+  void a_tip_that_turns_aside_bends_first() {
+    Stock stock = new Stock(Section.squareTube(mm(50), mm(3)), Runabout.steel(235));
+    Rail turned = Rail.from(mm(400), mm(300)).to(mm(250), mm(350), stock);
+    assertEquals(BENT, words(turned.to(mm(-2200), mm(350), stock)).get(0), "ahead of the rung");
+    Rail slanted = Rail.from(mm(400), mm(300)).to(mm(100), mm(350), stock);
+    assertEquals(BENT, words(slanted.to(mm(-2200), mm(350), stock)).get(0), "all the way to it");
+    Rail behind = Rail.from(mm(400), mm(350)).to(mm(100), mm(350), stock);
+    String straight = words(behind.to(mm(-2200), mm(450), stock)).get(0);
+    assertTrue(straight.contains("without a trigger nobody knows"), straight);
+  }
+
+  @Test
+  void a_kick_up_behind_the_foremost_crossmember_does_not_bend_the_tip() {
+    String straight =
+        new RailTips(Runabout.cranked(Runabout.steel(235))).words(Units.METRIC).get(0);
+    assertTrue(straight.contains("without a trigger nobody knows"), straight);
+    CrushTube tip =
+        new RailTips(Runabout.cranked(Runabout.steel(235))).tip(Side.LEFT).orElseThrow();
+    assertEquals(
+        straight,
+        "left rail tip: "
+            + tip.noStableFolding(Units.METRIC).orElseThrow()
+            + ". Folds, once begun, would take "
+            + tip.meanForce().show(Units.METRIC)
+            + " on average over 210 to 225 mm; nothing counts on it.");
+    assertEquals(new Range(Kind.LENGTH, 0, tip.wall()), tip.offset());
+    assertEquals(0.3, tip.length(), 1e-12);
   }
 }

@@ -78,4 +78,10 @@ class RangeTest {
         "a length from 3.00 mm to 2.00 mm stands the wrong way round; give the low end first",
         () -> new Range(Kind.LENGTH, 3e-3, 2e-3));
   }
+
+  @Test
+  void large_numbers_round_by_more() {
+    assertTrue(Range.ratio(1e6, 1e6 + 1e-7).exact());
+    assertFalse(Range.ratio(1e-6, 1e-6 + 1e-14).exact());
+  }
 }
