@@ -228,6 +228,11 @@ class BuiltUpTest {
         "plate 36.00 mm thick finds no flat part of the flanges in channel 80x40x3, which leaves"
             + " 33.00 mm between toes and bends; it must be thinner",
         () -> BuiltUp.channel(mm(80), mm(40), mm(3), mm(4)).platedIn(mm(36)));
+    RolledWalls walls = RolledWalls.of(mm(4), mm(7), mm(10));
+    refused(
+        "plate 37.00 mm thick finds no flat part of the flanges in rolled channel 80x50x4x7, which"
+            + " leaves 36.00 mm between toes and bends; it must be thinner",
+        () -> BuiltUp.rolledChannel(mm(80), mm(50), walls).platedIn(mm(37)));
     refused(
         "sleeve RHS 75x34x3, 75.00 mm by 34.00 mm with corners of 6.000 mm, does not go into RHS"
             + " 80x40x3, whose bore is 74.00 mm by 34.00 mm with corners of 3.000 mm",

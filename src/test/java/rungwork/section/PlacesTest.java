@@ -335,4 +335,13 @@ class PlacesTest {
       }
     }
   }
+
+  /** Its wall counts as one plate as wide as the tube, along its diameter. */
+  @Test
+  void a_round_tubes_wall_lies_along_its_diameter() {
+    Wall wall = wall(Section.roundTube(mm(60), mm(4)), "wall");
+    assertFlat(60, 4, Edge.ROUND, wall);
+    assertAway(-30, 0, new Spot(0, 0), wall.from());
+    assertAway(30, 0, new Spot(0, 0), wall.to());
+  }
 }
