@@ -192,6 +192,12 @@ public record CheckSheet(
         carried);
   }
 
+  /** Its title and {@link #verdictLine}. */
+  @Override
+  public String toString() {
+    return title + ": " + verdictLine();
+  }
+
   private String answer() {
     return switch (outcome()) {
       case DOES_NOT_PASS -> "does not pass: " + failing();

@@ -1,11 +1,13 @@
 package rungwork.kernel;
 
 import java.util.ArrayDeque;
+import java.util.Collections;
 import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 
 /**
@@ -32,6 +34,11 @@ public final class DisplayRegistry {
     Map<Class<?>, Function<Object, MimeBundle>> more = new LinkedHashMap<>(makers);
     more.put(type, value -> maker.apply(type.cast(value)));
     return new DisplayRegistry(more);
+  }
+
+  /** The registered types, in the order in which they came. */
+  public Set<Class<?>> types() {
+    return Collections.unmodifiableSet(makers.keySet());
   }
 
   /** The forms of a value. */

@@ -1,7 +1,7 @@
 package rungwork.notebook;
 
+import io.github.spencerpark.jupyter.kernel.BaseKernel;
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import rungwork.fault.ModelException;
 import rungwork.kernel.Evaluator;
@@ -20,7 +20,7 @@ public final class Rungwork {
 
   private static final class Session {
     private volatile Units units = Units.METRIC;
-    private volatile Optional<Evaluator> cells = Optional.empty();
+    private volatile Screen screen = Screen.PRINTED;
     private volatile Path folder = Path.of("");
   }
 
@@ -47,12 +47,22 @@ public final class Rungwork {
   }
 
   /**
+   * From here on the values of this library show in another Java kernel as they do in its own: as
+   * pages and pictures. The kernel must stand on the base that IJava stands on.
+   *
+   * @param kernel the running kernel, in IJava {@code getKernelInstance()}
+   */
+  public static void showIn(BaseKernel kernel) {
+    SESSION.screen = new OtherKernel(kernel, Composition.displays());
+  }
+
+  /**
    * Shows a value here, in the middle of a cell; outside a notebook its text is printed.
    *
    * @param value anything
    */
   public static void display(Object value) {
-    SESSION.cells.ifPresentOrElse(cells -> cells.display(value), () -> System.out.println(value));
+    SESSION.screen.display(value);
   }
 
   /**
@@ -66,8 +76,7 @@ public final class Rungwork {
     if (id.isEmpty()) {
       throw new ModelException("id of a displayed value is empty; give it a name");
     }
-    SESSION.cells.ifPresentOrElse(
-        cells -> cells.display(value, id), () -> System.out.println(value));
+    SESSION.screen.display(value, id);
   }
 
   /**
@@ -77,8 +86,7 @@ public final class Rungwork {
    * @param value what shows from now on
    */
   public static void update(String id, Object value) {
-    SESSION.cells.ifPresentOrElse(
-        cells -> cells.update(value, id), () -> System.out.println(value));
+    SESSION.screen.update(value, id);
   }
 
   /**
@@ -116,9 +124,9 @@ public final class Rungwork {
         .write(SESSION.folder);
   }
 
-  /** Takes away what the running cell has put out so far. */
+  /** Takes away what the running cell has put out so far; in another Java kernel it stays. */
   public static void clearOutput() {
-    SESSION.cells.ifPresent(Evaluator::clear);
+    SESSION.screen.clear();
   }
 
   /**
@@ -137,6 +145,6 @@ public final class Rungwork {
   static void begin(Evaluator cells, Path folder) {
     SESSION.units = Units.METRIC;
     SESSION.folder = folder;
-    SESSION.cells = Optional.of(cells);
+    SESSION.screen = Screen.of(cells);
   }
 }

@@ -126,4 +126,9 @@ public record FasterHits(List<RigidOrCrush> choices) implements Shown {
             Column.number("stroke used up")),
         rows);
   }
+
+  @Override
+  public String toString() {
+    return page(Units.METRIC).text();
+  }
 }

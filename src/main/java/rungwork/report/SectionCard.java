@@ -2,6 +2,7 @@ package rungwork.report;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import rungwork.fault.Guard;
@@ -9,12 +10,26 @@ import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
 import rungwork.material.Material;
 import rungwork.quantity.Quantities;
+import rungwork.quantity.Units;
 import rungwork.section.Outline;
 import rungwork.section.Section;
 import rungwork.section.Torsion;
 
 /** Cards of sections to look at: one in its material, or two side by side. */
 public final class SectionCard {
+  /** A card that also says in plain text what it shows. */
+  private record Card(Function<Units, Page> maker) implements Shown {
+    @Override
+    public Page page(Units units) {
+      return maker.apply(units);
+    }
+
+    @Override
+    public String toString() {
+      return page(Units.METRIC).text();
+    }
+  }
+
   private SectionCard() {}
 
   /**
@@ -26,7 +41,7 @@ public final class SectionCard {
    * @return the card
    */
   public static Shown of(Section section, Material material) {
-    return units -> SectionPage.of(section, Optional.of(material), units);
+    return new Card(units -> SectionPage.of(section, Optional.of(material), units));
   }
 
   /**
@@ -38,7 +53,7 @@ public final class SectionCard {
    * @return the card
    */
   public static Shown beside(Section first, Section second) {
-    return units -> RatioPage.of(first, second, List.of(), units);
+    return new Card(units -> RatioPage.of(first, second, List.of(), units));
   }
 
   /**
@@ -54,7 +69,8 @@ public final class SectionCard {
         Guard.positive("length of a bay", Quantities.si("length of a bay", bay), Scale.MM);
     refuseUnknownWarping(first);
     refuseUnknownWarping(second);
-    return units -> RatioPage.of(first, second, List.of(Trait.held(length, units)), units);
+    return new Card(
+        units -> RatioPage.of(first, second, List.of(Trait.held(length, units)), units));
   }
 
   /**
@@ -66,7 +82,7 @@ public final class SectionCard {
    */
   public static Shown withAxialForce(Section section) {
     Outline.Moduli known = new Outline.Moduli(section);
-    return units -> AxialForcePage.of(known.section(), units);
+    return new Card(units -> AxialForcePage.of(known.section(), units));
   }
 
   private static void refuseUnknownWarping(Section section) {

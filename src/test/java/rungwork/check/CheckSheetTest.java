@@ -49,6 +49,14 @@ class CheckSheetTest {
   }
 
   @Test
+  void a_sheet_in_print_is_its_verdict_with_what_was_not_checked() {
+    assertEquals(
+        "Curlew: meets the checks made, the nearest to its limit 0.800: combined stress of front"
+            + " crossmember under bump; not checked: torsion of front crossmember",
+        CheckSheet.of("Curlew", List.of(HEAVY, OPEN)).toString());
+  }
+
+  @Test
   void the_governing_check_of_each_part_is_its_worst() {
     CheckSheet sheet = CheckSheet.of("Curlew", List.of(LIGHT, SLENDER, HEAVY, OUTSIDE, OPEN));
     assertEquals(Optional.of(HEAVY), sheet.governing());

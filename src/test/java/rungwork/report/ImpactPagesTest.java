@@ -128,6 +128,12 @@ class ImpactPagesTest {
     assertFalse(seen.matches("(?s).*\\b(ok|safe|surviv\\w*|volunteer\\w*)\\b.*"), seen);
   }
 
+  @Test
+  void faster_hits_say_in_print_what_their_page_says() {
+    FasterHits hits = FasterHits.of(CHOICE, List.of(kmh(30), kmh(50)));
+    assertEquals(hits.page(Units.METRIC).text(), hits.toString());
+  }
+
   @ParameterizedTest
   @MethodSource("values")
   void html_is_sound_and_text_the_same_every_time(Object value) {

@@ -43,6 +43,18 @@ class SectionCardTest {
   }
 
   @Test
+  void a_card_says_in_print_what_its_page_says() {
+    for (Shown card :
+        List.of(
+            SectionCard.of(TUBE, Material.rated("S355J2H")),
+            SectionCard.beside(TUBE, CHANNEL),
+            SectionCard.beside(TUBE, CHANNEL, mm(500)),
+            SectionCard.withAxialForce(TUBE))) {
+      assertEquals(card.page(Units.METRIC).text(), card.toString());
+    }
+  }
+
+  @Test
   void without_a_material_the_mass_is_steel_s_and_says_so() {
     String page = SectionPage.of(TUBE, Units.METRIC).text().replaceAll("\\s+", " ");
     assertTrue(page.contains("mass of a length, steel m 5.187 kg/m"), page);

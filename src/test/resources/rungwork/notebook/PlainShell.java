@@ -3,13 +3,15 @@ import com.google.gson.JsonParser;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import jdk.jshell.JShell;
 import jdk.jshell.Snippet;
 import jdk.jshell.SnippetEvent;
 
 /**
  * Runs the code of notebooks as another Java kernel does: the JDK's shell in this process, the
- * library given to it as a class path and nothing else known of it.
+ * library given to it as a class path and nothing else known of it. The last value of a cell shows
+ * as its text, a semicolon behind it or not.
  */
 class PlainShell {
   public static void main(String[] args) throws Exception {
@@ -36,6 +38,7 @@ class PlainShell {
   }
 
   private static void run(JShell shell, String code) {
+    Optional<SnippetEvent> last = Optional.empty();
     String rest = code;
     while (!rest.isBlank()) {
       var part = shell.sourceCodeAnalysis().analyzeCompletion(rest);
@@ -49,8 +52,11 @@ class PlainShell {
           }
           System.exit(1);
         }
+        last = Optional.of(event);
       }
       rest = part.remaining();
     }
+    last.filter(event -> event.snippet().kind() == Snippet.Kind.EXPRESSION)
+        .ifPresent(event -> System.out.println("shows " + event.value()));
   }
 }
