@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import rungwork.check.Caution;
 import rungwork.quantity.Units;
 
 /** Samples written by hand; what is told of them is worked out from the two curves. */
@@ -204,5 +205,15 @@ class CrashCourseTest {
                 new double[][] {{0}, {0.01}, {0.01}, {0.005}},
                 new double[][] {{0}, {1000}, {1000}, {0}}));
     assertEquals(List.of("0 contact", "1 most crushed", "3 comes off"), told(course));
+  }
+
+  /** 1 + 1.5 + 0.4 m/s in 30 ms. */
+  @Test
+  void a_crash_prints_its_crush_its_pulse_and_its_balance() {
+    assertEquals(
+        "car: crush 70.0 mm, car: peak 20.4 g, mean over time 9.86 g, 30.0 ms, Δv 10.4 km/h; energy"
+            + " balance open by 0 %. "
+            + Caution.IMPACT.inBrief(),
+        crash(CAR, 0.05, CALM).toString());
   }
 }

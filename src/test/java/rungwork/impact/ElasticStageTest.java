@@ -11,11 +11,13 @@ import static rungwork.quantity.Quantities.mm;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import rungwork.check.MemberChecks;
 import rungwork.frame.Mass;
 import rungwork.frame.Stock;
 import rungwork.impact.OrderOfFailure.Part;
 import rungwork.impact.OrderOfFailure.Zone;
 import rungwork.quantity.Kind;
+import rungwork.section.Properties;
 import rungwork.section.Section;
 import rungwork.vehicle.Balance;
 import rungwork.vehicle.Event;
@@ -67,6 +69,26 @@ class ElasticStageTest {
     assertTrue(
         run.factor(CrushTube.Strength.LOW, MemberOnsets.Pair::ultimate) > low,
         "a compact tube has a plastic reserve");
+  }
+
+  /**
+   * Ahead of the front crossmember one tip takes all of the hit, 300 mm free at its end: χ·A·0.9·fy
+   * over all masses, χ by EN 1993-1-1, curve c, of twice that length. A column has no reserve.
+   */
+  @Test
+  void the_tip_buckles_before_it_yields_and_carries_no_more_then() {
+    Properties tube = Section.squareTube(mm(50), mm(3)).properties();
+    double squash = 0.9 * 235e6 * tube.area();
+    double euler = Math.PI * Math.PI * 210e9 * tube.iy() / (0.6 * 0.6);
+    double slender = Math.sqrt(squash / euler);
+    double phi = 0.5 * (1 + 0.49 * (slender - 0.2) + slender * slender);
+    double chi = 1 / (phi + Math.sqrt(phi * phi - slender * slender));
+    double mass = new ElasticFigures(BALANCE, STAGE, List.of()).amplifiedMass();
+    Part tip = part(ORDER, "rail, tip to front");
+    assertEquals(MemberChecks.COLUMN, tip.detail().begins());
+    assertEquals(chi * squash / mass, tip.first().orElseThrow().low(), 2e-3 * chi * squash / mass);
+    assertEquals(tip.first(), tip.ultimate());
+    assertEquals(MemberChecks.FIRST_YIELD, part(ORDER, "rail, middle to rear").detail().begins());
   }
 
   @Test

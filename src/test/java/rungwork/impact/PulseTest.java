@@ -119,6 +119,8 @@ class PulseTest {
     assertEquals(0.1, pulse.duration(), 1e-12);
     Files.writeString(file, "note,deceleration_m_s2,time_s\na,0,0\nb,100,0.05\nc,0,0.1\n");
     assertEquals(100, Pulse.read(file).peak(), 1e-12);
+    Files.writeString(file, "time_s,deceleration_m_s2\n0,100\n0.01,100\n0.01,50\n0.03,50\n");
+    assertEquals(2, Pulse.read(file).velocityChange(), 1e-12, "a jump stands at one time");
   }
 
   @Test
