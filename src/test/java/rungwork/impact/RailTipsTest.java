@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static rungwork.quantity.Quantities.mm;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -11,6 +12,7 @@ import rungwork.frame.Stock;
 import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
 import rungwork.section.Section;
+import rungwork.section.Wall;
 import rungwork.vehicle.Ladder;
 import rungwork.vehicle.Rail;
 import rungwork.vehicle.Side;
@@ -128,5 +130,27 @@ class RailTipsTest {
             + " on average over 210 to 225 mm; nothing counts on it.");
     assertEquals(new Range(Kind.LENGTH, 0, tip.wall()), tip.offset());
     assertEquals(0.3, tip.length(), 1e-12);
+  }
+
+  @Test
+  void a_tube_whose_walls_are_not_alike_is_covered_by_no_formula() {
+    Section tube = Section.squareTube(mm(50), mm(3));
+    List<Wall> walls = new ArrayList<>(tube.walls());
+    Wall last = walls.get(3);
+    walls.set(3, new Wall("last", last.width(), 0.004, last.edge(), last.from(), last.to()));
+    Section unequal =
+        new Section(
+            "unequal tube",
+            tube.properties(),
+            tube.points(),
+            walls,
+            tube.torsion(),
+            tube.outline(),
+            tube.net());
+    RailTips tips = new RailTips(with(unequal, 300));
+    assertEquals(Optional.empty(), tips.tip(Side.LEFT));
+    assertEquals(
+        "left rail tip: no stable folding assumed: no formula here covers a unequal tube.",
+        tips.words(Units.METRIC).get(0));
   }
 }
