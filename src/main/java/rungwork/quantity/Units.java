@@ -16,10 +16,11 @@ public enum Units {
 
   private static final int DIGITS = 4;
 
-  /** A force, moment or stress below this [N, N·m, Pa] is rounding of double numbers. */
+  /** A force, moment, line load or stress below this [SI] is rounding of double numbers. */
   private static final double NOTHING = 1e-6;
 
-  private static final Set<Kind> LOADS = EnumSet.of(Kind.FORCE, Kind.MOMENT, Kind.STRESS);
+  private static final Set<Kind> LOADS =
+      EnumSet.of(Kind.FORCE, Kind.MOMENT, Kind.LINE_LOAD, Kind.STRESS);
 
   private final Map<Kind, Scale> scales;
 
@@ -38,8 +39,8 @@ public enum Units {
   }
 
   /**
-   * A number with its unit, four significant digits; a millionth of a newton, newton metre or
-   * pascal is nothing.
+   * A number with its unit, four significant digits; a millionth of a newton, newton metre, newton
+   * a metre or pascal is nothing.
    *
    * @param kind what the number measures
    * @param si the value in SI units
@@ -78,7 +79,7 @@ public enum Units {
     map.put(Kind.WARPING_CONSTANT, new Scale("cm⁶", 1e-12));
     map.put(Kind.FORCE, Scale.KN);
     map.put(Kind.MOMENT, new Scale("kN·m", 1e3));
-    map.put(Kind.LINE_LOAD, new Scale("N/m", 1));
+    map.put(Kind.LINE_LOAD, new Scale("N/mm", 1e3));
     map.put(Kind.STRESS, Scale.MPA);
     map.put(Kind.MODULUS, new Scale("GPa", 1e9));
     map.put(Kind.MASS, Scale.KG);
@@ -106,7 +107,7 @@ public enum Units {
     map.put(Kind.WARPING_CONSTANT, new Scale("in⁶", Math.pow(inch, 6)));
     map.put(Kind.FORCE, new Scale("lbf", poundForce));
     map.put(Kind.MOMENT, new Scale("lbf·ft", poundForce * foot));
-    map.put(Kind.LINE_LOAD, new Scale("lbf/ft", poundForce / foot));
+    map.put(Kind.LINE_LOAD, new Scale("lbf/in", poundForce / inch));
     map.put(Kind.STRESS, kipPerSquareInch);
     map.put(Kind.MODULUS, kipPerSquareInch);
     map.put(Kind.MASS, new Scale("lb", pound));

@@ -129,11 +129,11 @@ class BracketWorkedTest {
     assertEquals(
         List.of(
             "fx = Fx/L + ωy·z − ωz·y = 0 kN / 180.0 mm + 0.2541 MPa · 0 mm − 0 MPa · (-20.00 mm) ="
-                + " 0 N/m",
+                + " 0 N/mm",
             "fy = Fy/L + ωz·x − ωx·z = 0 kN / 180.0 mm + 0 MPa · (-25.00 mm) − 0 MPa · 0 mm = 0"
-                + " N/m",
+                + " N/mm",
             "fz = Fz/L + ωx·y − ωy·x = 1.800 kN / 180.0 mm + 0 MPa · (-20.00 mm) − 0.2541 MPa ·"
-                + " (-25.00 mm) = 16350 N/m"),
+                + " (-25.00 mm) = 16.35 N/mm"),
         simplified.working().subList(0, 3).stream().map(Object::toString).toList());
   }
 

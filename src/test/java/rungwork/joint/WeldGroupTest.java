@@ -242,9 +242,9 @@ class WeldGroupTest {
     assertEquals(
         List.of(
             "a = s/√2 = 5.000 mm / √2 = 3.536 mm",
-            "f = √(fx² + fy² + fz²) = √((0 N/m)² + (0 N/m)² + (100000 N/m)²) = 100000 N/m",
+            "f = √(fx² + fy² + fz²) = √((0 N/mm)² + (0 N/mm)² + (100.0 N/mm)²) = 100.0 N/mm",
             "Fw,Rd = fu·a/(√3·βw·γM2·γ) = 470.0 MPa · 3.536 mm / (√3 · 0.9000 · 1.250 · 1.000) ="
-                + " 852800 N/m"),
+                + " 852.8 N/mm"),
         lines.subList(3, 6));
   }
 

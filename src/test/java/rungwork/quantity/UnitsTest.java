@@ -26,6 +26,7 @@ class UnitsTest {
         () -> assertEquals("3.000 mm", Units.METRIC.show(Kind.LENGTH, 0.003)),
         () -> assertEquals("12.40 kN", Units.METRIC.show(Kind.FORCE, 12_400)),
         () -> assertEquals("0.8600 kN·m", Units.METRIC.show(Kind.MOMENT, 860)),
+        () -> assertEquals("311.8 N/mm", Units.METRIC.show(Kind.LINE_LOAD, 311_800)),
         () -> assertEquals("72.50 MPa", Units.METRIC.show(Kind.STRESS, 72.5e6)),
         () -> assertEquals("6.740 cm²", Units.METRIC.show(Kind.AREA, 6.74e-4)),
         () -> assertEquals("210.0 GPa", Units.METRIC.show(Kind.MODULUS, 210e9)),
@@ -38,6 +39,7 @@ class UnitsTest {
     assertAll(
         () -> assertEquals("2.000 in", Units.INCH_POUND.show(Kind.LENGTH, 0.0508)),
         () -> assertEquals("2248 lbf", Units.INCH_POUND.show(Kind.FORCE, 10_000)),
+        () -> assertEquals("571.0 lbf/in", Units.INCH_POUND.show(Kind.LINE_LOAD, 100_000)),
         () -> assertEquals("51.49 ksi", Units.INCH_POUND.show(Kind.STRESS, 355e6)),
         () -> assertEquals("30460 ksi", Units.INCH_POUND.show(Kind.MODULUS, 210e9)),
         () -> assertEquals("0.2836 lb/in³", Units.INCH_POUND.show(Kind.DENSITY, 7850)),
@@ -70,6 +72,7 @@ class UnitsTest {
   void rounding_noise_in_loads_shows_as_nothing() {
     assertEquals("0 kN", Units.METRIC.show(Kind.FORCE, -6.0e-14));
     assertEquals("0 kN·m", Units.METRIC.show(Kind.MOMENT, 9e-7));
+    assertEquals("0 N/mm", Units.METRIC.show(Kind.LINE_LOAD, 1.1e-13));
     assertEquals("2.000e-9 kN", Units.METRIC.show(Kind.FORCE, 2e-6));
   }
 }
