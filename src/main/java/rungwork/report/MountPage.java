@@ -69,7 +69,7 @@ final class MountPage {
             (basis, checks) -> {
               blocks.add(new Block.Heading(heading(basis)));
               List<UtilisationBars.Entry> bars = checks.stream().map(MountPage::bar).toList();
-              blocks.add(new Block.Figure(UtilisationBars.of(heading(basis), bars)));
+              blocks.add(new Block.Figure(UtilisationBars.of("Utilisation by part", bars)));
               blocks.add(
                   new Block.Folded(
                       "Working of each part's governing check", SheetPage.table(checks, units)));

@@ -45,7 +45,7 @@ final class SurveyPage {
                         Double.isNaN(values[i]) ? "refused" : "",
                         ""))
             .toList();
-    return UtilisationBars.of(measure, entries);
+    return UtilisationBars.of(measure + ", by variant", entries);
   }
 
   /** The first measure against each other one: the line joins those that no other beats. */

@@ -3,12 +3,21 @@ package rungwork.report;
 import java.util.List;
 import java.util.Optional;
 
-/** Utilisations side by side against the limit at 1: bars with their numbers. */
+/**
+ * Utilisations side by side against the limit at 1: a heading, bars with their numbers. A short
+ * note stands behind the number, a long one under the bar.
+ */
 final class UtilisationBars {
   private static final double NAMES = 170;
   private static final double UNIT = 300;
   private static final double PITCH = 26;
   private static final double THICKNESS = 15;
+
+  /** Further down for what stands under a long note. */
+  private static final double ROW = 15;
+
+  /** Letters beyond which a note behind its number would shrink the whole drawing. */
+  private static final int LONG_NOTE = 40;
 
   /** Longer bars are cut here; their number says how long they are. */
   private static final double LONGEST = 1.6;
@@ -25,17 +34,31 @@ final class UtilisationBars {
    */
   record Entry(String name, Optional<Double> utilisation, String note, String edge) {
     String words() {
-      String number = utilisation.map(Numbers::utilisation).orElse("no number");
-      return note.isEmpty() ? number : number + ", " + note;
+      return note.isEmpty() ? number() : number() + ", " + note;
+    }
+
+    private String number() {
+      return utilisation.map(Numbers::utilisation).orElse("no number");
+    }
+
+    private boolean noteUnder() {
+      return note.length() > LONG_NOTE;
+    }
+
+    private double height() {
+      return noteUnder() ? PITCH + ROW : PITCH;
     }
   }
 
   static Picture of(String title, List<Entry> entries) {
     Canvas canvas = new Canvas();
-    for (int i = 0; i < entries.size(); i++) {
-      entry(canvas, entries.get(i), i * PITCH);
+    limit(canvas, entries.stream().mapToDouble(Entry::height).sum());
+    double y = 0;
+    for (Entry entry : entries) {
+      entry(canvas, entry, y);
+      y += entry.height();
     }
-    limit(canvas, entries.size() * PITCH);
+    canvas.label(Label.at(new Spot(0, -PITCH * 0.7 - 25), title).css("strong"));
     StringBuilder text = new StringBuilder(title);
     entries.forEach(one -> text.append("\n- ").append(one.name()).append(": ").append(one.words()));
     return new Picture(title, canvas.done(title), text.toString());
@@ -53,9 +76,13 @@ final class UtilisationBars {
               .utilisation()
               .ifPresent(value -> bar(canvas, entry, new Bar(start, end, THICKNESS)));
           double right = Math.max(end.x(), start.x()) + 8;
-          Label label = Label.at(new Spot(right, y + 4), entry.words()).css("on");
+          String words = entry.noteUnder() ? entry.number() : entry.words();
+          Label label = Label.at(new Spot(right, y + 4), words).css("on");
           boolean hidesLimit = right < NAMES + UNIT && label.box().right() > NAMES + UNIT - 4;
           canvas.label(hidesLimit ? label.moved(NAMES + UNIT + 8 - right, 0) : label);
+          if (entry.noteUnder()) {
+            canvas.label(Label.at(start.plus(2, PITCH - 4), entry.note()).css("small on"));
+          }
         });
   }
 

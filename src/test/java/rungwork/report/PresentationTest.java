@@ -163,6 +163,25 @@ class PresentationTest {
   }
 
   @Test
+  void bars_say_what_they_show_and_keep_long_notes_under_them() {
+    String note = "bending of the box at the foot, braking, thrust on this pivot";
+    Picture bars =
+        UtilisationBars.of(
+            "Utilisation by part",
+            List.of(
+                new UtilisationBars.Entry("tab", java.util.Optional.of(0.2), note, ""),
+                new UtilisationBars.Entry("bolt", java.util.Optional.of(1.4), "refused", "")));
+    Drawings.holds(bars);
+    assertEquals(
+        List.of("limit 1", "0", "tab", "0.20", note, "bolt", "1.40 over, refused"),
+        Drawings.words(bars).stream().filter(w -> !w.equals("Utilisation by part")).toList());
+    assertTrue(Drawings.words(bars).contains("Utilisation by part"));
+    assertTrue(bars.text().contains("- tab: 0.20, " + note), bars.text());
+    double width = Drawings.number(Xml.parse(bars.svg()), "width");
+    assertTrue(width < 800, "small letters on paper and on a phone: " + width);
+  }
+
+  @Test
   void a_material_without_guaranteed_strength_says_so() {
     Material plain =
         new UnratedMaterial(

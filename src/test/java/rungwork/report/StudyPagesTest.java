@@ -113,6 +113,7 @@ class StudyPagesTest {
                 Measure.least("mass", Kind.MASS, (Double wall) -> wall),
                 Measure.least("utilisation", Kind.RATIO, (Double wall) -> 1 / wall)));
     Page page = SurveyPage.of(survey, Units.METRIC);
+    assertTrue(html(page).contains(">utilisation, by variant</text>"));
     assertTrue(html(page).contains("Beaten by no other in both: thin; thick."));
     assertTrue(page.text().contains("none: not sold"));
   }
