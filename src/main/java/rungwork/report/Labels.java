@@ -31,15 +31,41 @@ final class Labels {
     }
   }
 
+  /**
+   * Writes labels each at the first of its places that is free, or none of them where one has no
+   * free place.
+   *
+   * @param offers the places of each label
+   * @return whether they are written
+   */
+  boolean putAll(List<List<Label>> offers) {
+    List<Label> chosen = new ArrayList<>();
+    for (List<Label> places : offers) {
+      places.stream()
+          .filter(this::free)
+          .filter(label -> chosen.stream().noneMatch(one -> one.box().overlaps(label.box())))
+          .findFirst()
+          .ifPresent(chosen::add);
+    }
+    boolean all = chosen.size() == offers.size();
+    if (all) {
+      chosen.forEach(this::write);
+    }
+    return all;
+  }
+
   /** Writes a label at the first of these places that is free, or else at the first. */
   Label put(List<Label> places) {
-    Label chosen =
-        places.stream()
-            .filter(label -> taken.stream().noneMatch(label.box()::overlaps))
-            .findFirst()
-            .orElse(places.get(0));
-    taken.add(chosen.box());
-    canvas.label(chosen);
-    return chosen;
+    return write(places.stream().filter(this::free).findFirst().orElse(places.get(0)));
+  }
+
+  private boolean free(Label label) {
+    return taken.stream().noneMatch(label.box()::overlaps);
+  }
+
+  private Label write(Label label) {
+    taken.add(label.box());
+    canvas.label(label);
+    return label;
   }
 }

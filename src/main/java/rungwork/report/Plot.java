@@ -8,8 +8,8 @@ import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
 
 /**
- * Curves over one axis, each named where it is highest; moments that matter as upright lines with
- * their words above.
+ * Curves over one axis, each named where it is highest, or in a key above; moments that matter as
+ * upright lines with their words above.
  *
  * @param title what it shows
  * @param across what runs to the right

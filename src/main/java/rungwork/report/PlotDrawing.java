@@ -49,9 +49,11 @@ final class PlotDrawing {
     }
     plot.dots().forEach(dot -> canvas.part(dot.what(), () -> dot(dot, labels)));
     words(labels);
+    CurveNames unnamed = names(labels);
     Spot head = new Spot(-40, Math.min(-HEIGHT, canvas.box().top()) - 10);
     canvas.label(Label.at(head, plot.up().head(units)).css("strong"));
-    canvas.label(Label.at(head.plus(0, -22), plot.title()).css("head"));
+    unnamed.key(canvas, head.plus(0, -20));
+    canvas.label(Label.at(head.plus(0, -22 - unnamed.height()), plot.title()).css("head"));
     return canvas.done(plot.title());
   }
 
@@ -207,23 +209,22 @@ final class PlotDrawing {
       }
       labels.put(rows);
     }
-    plot.curves().stream().filter(c -> !c.name().isEmpty()).forEach(c -> name(labels, c));
   }
 
-  private void name(Labels labels, Plot.Curve curve) {
-    int top = curve.highest();
-    double at = x.place(curve.x()[top] / units.scale(plot.across().kind()).inSi());
-    double high = -y.place(curve.y()[top] / units.scale(plot.up().kind()).inSi());
-    String value = units.scale(plot.up().kind()).show(curve.y()[top], 3);
-    String words = curve.name() + ", at most " + value;
-    List<Label> places = new ArrayList<>();
-    for (int row = -1; row < 12; row++) {
-      double down = row < 0 ? -7 : 15 + row * ROW;
-      Spot place = new Spot(Math.min(at + 6, WIDTH - 4), high + down);
-      places.add(
-          (at > WIDTH * 0.55 ? Label.end(place.plus(-12, 0), words) : Label.at(place, words))
-              .css("on " + curve.css().split(" ")[0]));
+  /** Names the curves beside their tops; returns those that need a key. */
+  private CurveNames names(Labels labels) {
+    List<CurveNames.Top> tops = new ArrayList<>();
+    for (Plot.Curve curve : plot.curves()) {
+      if (!curve.name().isEmpty()) {
+        int top = curve.highest();
+        String value = units.scale(plot.up().kind()).show(curve.y()[top], 3);
+        String words = curve.name() + ", at most " + value;
+        tops.add(new CurveNames.Top(words, curve.css(), spot(curve.x()[top], curve.y()[top])));
+      }
     }
-    labels.put(places);
+    if (tops.size() > 1) {
+      keepFree(labels);
+    }
+    return new CurveNames(tops, WIDTH).beside(labels);
   }
 }
