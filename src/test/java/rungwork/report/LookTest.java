@@ -68,4 +68,17 @@ class LookTest {
   void the_style_sheet_needs_no_escape_and_calls_nothing_from_outside() {
     assertFalse(Pattern.compile("[<>&]|url\\(|@import|http").matcher(Look.styleSheet()).find());
   }
+
+  @Test
+  void on_paper_a_picture_leaves_room_and_keeps_its_shape() {
+    String paper = Look.fragmentStyle().substring(Look.fragmentStyle().indexOf("@media print"));
+    assertTrue(paper.contains("width: auto; max-height: 110mm;"), paper);
+  }
+
+  @Test
+  void notes_under_a_row_never_widen_its_columns_and_tables_keep_apart() {
+    String style = Look.fragmentStyle();
+    assertTrue(style.contains("tr.under .note, div.rw tr.under details { contain: inline-size; }"));
+    assertTrue(style.contains("div.rw .scroll + .scroll { margin-top: 16px; }"));
+  }
 }
