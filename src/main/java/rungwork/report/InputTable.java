@@ -13,19 +13,21 @@ final class InputTable {
   /** What a page says of an input's spread. */
   enum Spread {
     /** Its form, such as {@code evenly}. */
-    FORM("spread", (input, units) -> input.spread().words()),
+    FORM(Column.words("spread"), (input, units) -> input.spread().words()),
     /** Both ends in one cell. */
-    RANGE("low and high", (input, units) -> low(input, units) + " to " + high(input, units)),
+    RANGE(
+        Column.number("low and high"),
+        (input, units) -> low(input, units) + " to " + high(input, units)),
     /** The low end. */
-    LOW("low", InputTable::low),
+    LOW(Column.number("low"), InputTable::low),
     /** The high end. */
-    HIGH("high", InputTable::high);
+    HIGH(Column.number("high"), InputTable::high);
 
-    private final String head;
+    private final Column column;
     private final BiFunction<Input, Units, String> cell;
 
-    Spread(String head, BiFunction<Input, Units, String> cell) {
-      this.head = head;
+    Spread(Column column, BiFunction<Input, Units, String> cell) {
+      this.column = column;
       this.cell = cell;
     }
   }
@@ -35,9 +37,9 @@ final class InputTable {
   static Table of(List<Input> inputs, Units units, Spread... said) {
     List<Column> columns = new ArrayList<>();
     columns.add(Column.words("input"));
-    columns.add(Column.words("as designed"));
+    columns.add(Column.number("as designed"));
     for (Spread one : said) {
-      columns.add(Column.words(one.head));
+      columns.add(one.column);
     }
     columns.add(Column.sentence("says who"));
     return new Table(columns, inputs.stream().map(input -> row(input, units, said)).toList());

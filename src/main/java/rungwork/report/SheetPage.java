@@ -22,6 +22,9 @@ import rungwork.report.Table.Row;
  * of each question with its working folded under it, and all that was not checked or was assumed.
  */
 final class SheetPage {
+  /** Letters of names that need no more room than a word. */
+  private static final int FEW = 20;
+
   /** Checks that are listed with their working; beyond them a line counts the rest. */
   private static final int LISTED = 120;
 
@@ -187,10 +190,10 @@ final class SheetPage {
     List<Row> rows = new ArrayList<>();
     parts.forEach(
         (key, names) -> rows.add(Row.of(key.get(0), String.join(", ", names), key.get(1))));
+    boolean few = rows.stream().allMatch(row -> row.cells().get(1).words().length() < FEW);
+    Column named = few ? Column.words("parts") : Column.sentence("parts");
     blocks.add(new Block.Heading(heading));
-    blocks.add(
-        new Table(
-            List.of(Column.words("what"), Column.sentence("parts"), Column.sentence("why")), rows));
+    blocks.add(new Table(List.of(Column.words("what"), named, Column.sentence("why")), rows));
   }
 
   private static void remarks(List<Block> blocks, String heading, List<String> items) {

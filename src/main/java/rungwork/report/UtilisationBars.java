@@ -8,8 +8,7 @@ import java.util.Optional;
  * note stands behind the number, a long one under the bar.
  */
 final class UtilisationBars {
-  private static final double NAMES = 170;
-  private static final double UNIT = 300;
+  private static final double UNIT = 260;
   private static final double PITCH = 26;
   private static final double THICKNESS = 15;
 
@@ -58,14 +57,14 @@ final class UtilisationBars {
       entry(canvas, entry, y);
       y += entry.height();
     }
-    canvas.label(Label.at(new Spot(0, -PITCH * 0.7 - 25), title).css("strong"));
+    canvas.label(Label.at(new Spot(canvas.box().left(), -PITCH * 0.7 - 25), title).css("strong"));
     StringBuilder text = new StringBuilder(title);
     entries.forEach(one -> text.append("\n- ").append(one.name()).append(": ").append(one.words()));
     return new Picture(title, canvas.done(title), text.toString());
   }
 
   private static void entry(Canvas canvas, Entry entry, double y) {
-    Spot start = new Spot(NAMES, y);
+    Spot start = new Spot(0, y);
     double length = UNIT * Math.min(LONGEST, entry.utilisation().orElse(0.0));
     Spot end = start.plus(Math.max(length, 1), 0);
     canvas.part(
@@ -78,8 +77,8 @@ final class UtilisationBars {
           double right = Math.max(end.x(), start.x()) + 8;
           String words = entry.noteUnder() ? entry.number() : entry.words();
           Label label = Label.at(new Spot(right, y + 4), words).css("on");
-          boolean hidesLimit = right < NAMES + UNIT && label.box().right() > NAMES + UNIT - 4;
-          canvas.label(hidesLimit ? label.moved(NAMES + UNIT + 8 - right, 0) : label);
+          boolean hidesLimit = right < UNIT && label.box().right() > UNIT - 4;
+          canvas.label(hidesLimit ? label.moved(UNIT + 8 - right, 0) : label);
           if (entry.noteUnder()) {
             canvas.label(Label.at(start.plus(2, PITCH - 4), entry.note()).css("small on"));
           }
@@ -93,10 +92,10 @@ final class UtilisationBars {
   }
 
   private static void limit(Canvas canvas, double height) {
-    Spot top = new Spot(NAMES + UNIT, -PITCH * 0.7);
+    Spot top = new Spot(UNIT, -PITCH * 0.7);
     canvas.line("limit", top, new Spot(top.x(), height - PITCH * 0.3));
     canvas.label(Label.middle(top.plus(0, -5), "limit 1").css("small"));
-    canvas.line("thin", new Spot(NAMES, -PITCH * 0.7), new Spot(NAMES, height - PITCH * 0.3));
-    canvas.label(Label.middle(new Spot(NAMES, top.y() - 5), "0").css("small"));
+    canvas.line("thin", new Spot(0, -PITCH * 0.7), new Spot(0, height - PITCH * 0.3));
+    canvas.label(Label.middle(new Spot(0, top.y() - 5), "0").css("small"));
   }
 }

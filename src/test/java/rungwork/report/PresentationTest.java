@@ -178,7 +178,7 @@ class PresentationTest {
     assertTrue(Drawings.words(bars).contains("Utilisation by part"));
     assertTrue(bars.text().contains("- tab: 0.20, " + note), bars.text());
     double width = Drawings.number(Xml.parse(bars.svg()), "width");
-    assertTrue(width < 800, "small letters on paper and on a phone: " + width);
+    assertTrue(width < 640, "small letters on paper and on a phone: " + width);
   }
 
   @Test
