@@ -98,7 +98,7 @@ final class ComparisonPage {
             Numbers.column("torsional stiffness", Optional.of(Kind.ROTATIONAL_STIFFNESS), units),
             Column.flag("own utilisation"),
             Column.flag("frame's utilisation"),
-            Column.words("standing"));
+            Column.brief("standing"));
     return new Table(columns, comparison.outcomes().stream().map(one -> row(one, units)).toList());
   }
 

@@ -80,7 +80,7 @@ public record ForceDiagrams(String part, List<String> beams, Response response) 
             Column.words("force"),
             Column.number("highest"),
             Column.number("lowest"),
-            Column.words("unit"),
+            Column.brief("unit"),
             Column.sentence("drawn upwards")),
         rows);
   }

@@ -37,7 +37,7 @@ final class MaterialPage {
                 Column.words("property"),
                 Column.words("symbol"),
                 Column.number("value"),
-                Column.words("unit")),
+                Column.brief("unit")),
             rows));
     blocks.add(new Block.Paragraph("Source: " + material.source()));
     return new Page(blocks);

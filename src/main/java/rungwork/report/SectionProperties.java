@@ -41,7 +41,7 @@ final class SectionProperties {
             Column.words("property"),
             Column.words("symbol"),
             Column.number("value"),
-            Column.words("unit")),
+            Column.brief("unit")),
         table.rows);
   }
 

@@ -112,7 +112,7 @@ final class SizeTablePage {
             Column.words("property"),
             Column.number("printed"),
             Column.number("computed"),
-            Column.words("unit"),
+            Column.brief("unit"),
             Column.number("difference")),
         rows);
   }

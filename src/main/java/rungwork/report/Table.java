@@ -19,7 +19,7 @@ record Table(List<Column> columns, List<Row> rows) implements Block {
    *
    * @param head its head, the unit in square brackets
    * @param css {@code number} to stand on the right, {@code flag} for a utilisation, {@code wide}
-   *     for sentences, else empty
+   *     or {@code said} for sentences, {@code brief} for a word or two, else empty
    * @param width letters in a line of plain text, where words are broken
    */
   record Column(String head, String css, int width) {
@@ -27,6 +27,11 @@ record Table(List<Column> columns, List<Row> rows) implements Block {
 
     static Column words(String head) {
       return new Column(head, "", WORDS);
+    }
+
+    /** A word or two, never broken: a unit, a standing. */
+    static Column brief(String head) {
+      return new Column(head, "brief", WORDS);
     }
 
     /** Words that may run to a sentence. */

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -80,5 +81,15 @@ class LookTest {
     String style = Look.fragmentStyle();
     assertTrue(style.contains("tr.under .note, div.rw tr.under details { contain: inline-size; }"));
     assertTrue(style.contains("div.rw .scroll + .scroll { margin-top: 16px; }"));
+  }
+
+  @Test
+  void a_column_of_units_takes_no_more_room_than_they_need() {
+    Table table =
+        new Table(
+            List.of(Table.Column.words("property"), Table.Column.brief("unit")),
+            List.of(Table.Row.of("area", "cm²")));
+    assertTrue(new Page(List.of(table)).html().contains("<td class=\"brief\">cm²</td>"));
+    assertTrue(Look.fragmentStyle().contains("td:last-child:not(.number):not(.brief)"));
   }
 }
