@@ -200,6 +200,30 @@ class BucklingTest {
     assertEquals("in the frame's plane, the middle of beam left moving along y most", bow.motion());
   }
 
+  /** Its shear centre lies off its centroid in the frame's plane: out of it, it also twists. */
+  @Test
+  void a_channel_that_takes_part_out_of_the_plane_lacks_its_warping_stiffness() {
+    Stock channel = new Stocks(1, 0.4).eccentric(new Stocks.Shape(1e4, 1, 1, 1), 0.2);
+    Frame.Builder frame =
+        Frame.in(Plane.FRONT)
+            .node("foot", new Point(0, 0, 0))
+            .node("top", new Point(0, 0, 1))
+            .beam(
+                Beam.rigid("column", "foot", "top", channel)
+                    .bending(Beam.Bending.WITHOUT_SHEAR_STRAIN))
+            .support(Support.fixed("foot"));
+    Buckling buckling = pressed(frame, "top");
+    assertEquals(Optional.empty(), buckling.inPlane().orElseThrow().withoutWarping());
+    assertEquals(
+        Optional.of(
+            "beam column would bend and twist at once with only Saint-Venant torsion against it;"
+                + " its warping stiffness, which may be most of what it has, is left out; not"
+                + " checked"),
+        buckling.outOfPlane().orElseThrow().withoutWarping());
+    Buckling tube = pressed(column().support(Support.fixed("foot")), "top");
+    assertEquals(Optional.empty(), tube.outOfPlane().orElseThrow().withoutWarping());
+  }
+
   @Test
   void without_compression_nothing_buckles() {
     Response pulled =

@@ -23,6 +23,7 @@ import rungwork.frame.Load;
 import rungwork.frame.LoadCase;
 import rungwork.frame.Mass;
 import rungwork.frame.Point;
+import rungwork.frame.Stock;
 import rungwork.frame.Support;
 import rungwork.frame.Wrench;
 
@@ -103,6 +104,20 @@ class CombinedSweepTest {
         assertSame(workspace, beam, c, response.forces(FRAME.beams().get(beam).name()));
       }
     }
+  }
+
+  /** Beams that differ by twelve digits in stiffness leave no digits for the balance. */
+  @Test
+  void stocks_that_leave_a_combination_out_of_balance_are_refused_by_its_number() {
+    Sweep.Workspace workspace = Sweep.combined(FRAME, basics(), 1).workspace();
+    Stock soft =
+        new Stocks(210e9, 80.77e9).with(new Stocks.Shape(294e-18, 69.5e-21, 69.5e-21, 112.8e-21));
+    IntStream.of(0, 2, 4, 6).forEach(beam -> workspace.stock(beam, soft));
+    workspace.combine(factors(1));
+    SolveException refusal = assertThrows(SolveException.class, workspace::solve);
+    assertEquals(
+        "load case 1 leaves more than 1e-09 of its load out of balance with these stocks",
+        refusal.getMessage());
   }
 
   @ParameterizedTest

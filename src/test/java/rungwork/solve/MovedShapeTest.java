@@ -51,6 +51,32 @@ class MovedShapeTest {
     assertEquals("in beam rail moving along y most", of(4, 6 * 4 + 2, 1).words());
   }
 
+  /** Three pieces have no middle cut; nodes 0 to 2 are ends, 3 and 4 the rail's cuts. */
+  @Test
+  void a_cut_is_named_by_its_own_beam() {
+    Frame frame =
+        Frame.in(Plane.SIDE)
+            .node("a", new Point(0, 0, 0))
+            .node("b", new Point(1, 0, 0))
+            .node("c", new Point(2, 0, 0))
+            .beam(BEAM)
+            .beam(Beam.rigid("tail", "b", "c", Stocks.TUBE))
+            .build();
+    for (int pieces : new int[] {3, 4}) {
+      Cutting cutting = new Cutting(frame, pieces);
+      for (int cut = 1; cut < pieces; cut++) {
+        for (int beam = 0; beam < 2; beam++) {
+          double[] all = new double[6 * (3 + 2 * (pieces - 1))];
+          all[6 * (3 + beam * (pieces - 1) + cut - 1)] = 1;
+          String where = 2 * cut == pieces ? "the middle of beam " : "in beam ";
+          assertEquals(
+              where + (beam == 0 ? "rail" : "tail") + " moving along x most",
+              new MovedShape(cutting, cutting.structure(), all).words());
+        }
+      }
+    }
+  }
+
   @Test
   void of_two_that_move_alike_but_for_rounding_the_first_is_named() {
     assertEquals("node a moving along z most", of(4, 1, 1, 7, -(1 + 1e-7)).words());

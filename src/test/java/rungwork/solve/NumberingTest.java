@@ -116,6 +116,16 @@ class NumberingTest {
     assertArrayEquals(new int[] {5, 4, 2, 3, 1, 0}, order);
   }
 
+  /** A chain whose places jump to and fro, and a node by itself. */
+  @Test
+  void a_part_by_itself_takes_no_number_from_the_others() {
+    List<int[]> beams =
+        List.of(new int[] {0, 1}, new int[] {1, 2}, new int[] {2, 3}, new int[] {3, 4});
+    double[] along = {0, 3, 1, 4, 2, 10};
+    int[] order = new Numbering(along, new double[6], neighbours(6, beams)).order();
+    assertArrayEquals(new int[] {5, 4, 3, 2, 1, 0}, order);
+  }
+
   private static int reach(int[] order, List<int[]> beams) {
     List<Integer> numbers = Arrays.stream(order).boxed().toList();
     return beams.stream()

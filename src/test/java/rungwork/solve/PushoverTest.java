@@ -222,6 +222,20 @@ class PushoverTest {
     assertEquals(pushover.displacement(stages - 1, "n1"), pushover.atCorner(corners - 1, "n1"));
   }
 
+  /** A cantilever's tip under a force across it: P L³/3EI down, P L²/2EI turned, nose down. */
+  @Test
+  void the_elastic_way_of_a_node_is_told_in_all_its_motions() {
+    Pushover pushover = push(beamOf(0, 1).support(Support.fixed("n0")), at("n1", 0, -1));
+    Displacement tip = pushover.elastic("n1");
+    double ei = 210e3;
+    assertEquals(
+        new Displacement(0, 0, -1 / (3 * ei), 0, 1 / (2 * ei), 0).toString(), tip.toString());
+    assertEquals(-1 / (3 * ei), tip.uz(), 1e-9 / ei);
+    assertEquals(1 / (2 * ei), tip.ry(), 1e-9 / ei);
+    assertEquals(0, Math.abs(tip.ux()) + Math.abs(tip.uy()) + Math.abs(tip.rx()), 1e-12 / ei);
+    assertEquals(0, tip.rz(), 1e-12 / ei);
+  }
+
   private static void refused(String message, Executable question) {
     assertEquals(message, assertThrows(ModelException.class, question).getMessage());
   }

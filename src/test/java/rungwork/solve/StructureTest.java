@@ -36,6 +36,25 @@ class StructureTest {
     assertArrayEquals(new int[] {1, 3, 0, 2}, new Structure(front, List.of()).order());
   }
 
+  /** A ring of four: by its longer side 0.1 by 1 m each way round; any order has a reach of 2. */
+  @Test
+  void of_nodes_in_a_ring_those_at_one_end_of_its_longer_side_come_first() {
+    for (boolean lengthways : List.of(true, false)) {
+      Frame.Builder ring = Frame.in(Plane.PLAN);
+      double[][] places = {{1, 0.1}, {0, 0.1}, {1, 0}, {0, 0}};
+      for (int i = 0; i < 4; i++) {
+        double along = places[i][0];
+        double across = places[i][1];
+        ring.node("n" + i, lengthways ? new Point(along, across, 0) : new Point(across, along, 0));
+      }
+      ring.beam(Beam.rigid("a", "n0", "n1", Stocks.TUBE))
+          .beam(Beam.rigid("b", "n1", "n3", Stocks.TUBE))
+          .beam(Beam.rigid("c", "n3", "n2", Stocks.TUBE))
+          .beam(Beam.rigid("d", "n2", "n0", Stocks.TUBE));
+      assertArrayEquals(new int[] {3, 1, 2, 0}, new Structure(ring.build(), List.of()).order());
+    }
+  }
+
   @Test
   void a_member_has_the_motions_of_its_start_then_of_its_end() {
     Structure structure = new Structure(row(Plane.PLAN).build(), List.of());
