@@ -75,16 +75,25 @@ final class CollapseCourse {
         && now.reached().crush() - before.reached().crush() <= SAME * now.reached().crush();
   }
 
-  private static Collapse.Stage joined(Collapse.Stage before, Collapse.Stage now) {
-    List<Collapse.Hinge> both =
-        Stream.concat(before.opened().stream(), now.opened().stream())
-            .filter(now.hinges()::contains)
-            .toList();
-    List<Collapse.Hinge> locked =
-        Stream.concat(before.locked().stream(), now.locked().stream())
-            .filter(hinge -> !now.hinges().contains(hinge))
-            .toList();
-    return new Collapse.Stage(now.number(), now.reached(), now.hinges(), both, locked);
+  /** Two stages at one load: what opens and locks there, or locks and opens, did neither. */
+  static Collapse.Stage joined(Collapse.Stage before, Collapse.Stage now) {
+    return new Collapse.Stage(
+        now.number(),
+        now.reached(),
+        now.hinges(),
+        both(before.opened(), before.locked(), now.opened(), now.locked()),
+        both(before.locked(), before.opened(), now.locked(), now.opened()));
+  }
+
+  private static List<Collapse.Hinge> both(
+      List<Collapse.Hinge> first,
+      List<Collapse.Hinge> undone,
+      List<Collapse.Hinge> then,
+      List<Collapse.Hinge> undoing) {
+    return Stream.concat(
+            first.stream().filter(hinge -> !undoing.contains(hinge)),
+            then.stream().filter(hinge -> !undone.contains(hinge)))
+        .toList();
   }
 
   private Collapse.Stage stage(int number, double unit) {

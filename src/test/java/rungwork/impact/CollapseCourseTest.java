@@ -205,4 +205,26 @@ class CollapseCourseTest {
                 List.of(new Collapse.Fallen(0, 0, 1, 0)),
                 Optional.empty()));
   }
+
+  private static Collapse.Hinge hinge(String words) {
+    return new Collapse.Hinge(words, new Pushover.Place("beam", words));
+  }
+
+  /** At one load: a opens and stays, b opens and locks, c locks and opens, d locks, e opens. */
+  @Test
+  void what_opens_and_locks_at_one_load_did_neither() {
+    Collapse.Hinge a = hinge("a");
+    Collapse.Hinge b = hinge("b");
+    Collapse.Hinge c = hinge("c");
+    Collapse.Hinge d = hinge("d");
+    Collapse.Hinge e = hinge("e");
+    Collapse.Reached load = new Collapse.Reached(1, 2, 3, 4);
+    Collapse.Stage before =
+        new Collapse.Stage(1, load, List.of(a, b, d), List.of(a, b), List.of(c));
+    Collapse.Stage now =
+        new Collapse.Stage(2, load, List.of(a, c, e), List.of(c, e), List.of(b, d));
+    assertEquals(
+        new Collapse.Stage(2, load, List.of(a, c, e), List.of(a, e), List.of(d)),
+        CollapseCourse.joined(before, now));
+  }
 }
