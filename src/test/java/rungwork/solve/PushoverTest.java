@@ -107,6 +107,7 @@ class PushoverTest {
     double way = cantilever.stages().get(1).travel();
     assertEquals(elastic / MP, way, 1e-9);
     assertEquals(elastic / 2, cantilever.energy(way), 1e-9);
+    assertEquals(elastic / 8, cantilever.energy(way / 2), 1e-9, "half the way, half the force");
     assertEquals(elastic / 2 + MP * 0.1, cantilever.energy(way + 0.1), 1e-6);
   }
 
