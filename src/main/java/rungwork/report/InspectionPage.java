@@ -137,7 +137,7 @@ final class InspectionPage {
             Column.words("where"),
             Column.number("by", unit()),
             Column.words("verdict"),
-            Column.words("which way"),
+            Column.sentence("which way"),
             Column.number("known to", unit()),
             Column.number("tolerance", unit())),
         rows);
