@@ -90,6 +90,35 @@ class InertiaBalanceTest {
     assertEquals(0, motion.alphaY(), 1e-12);
   }
 
+  /** Two halves at ±(a, b, c): Ixx = m(b² + c²) and so on, products m·ab, m·bc, m·ca. */
+  @Test
+  void an_items_own_products_of_inertia_are_those_of_its_halves() {
+    double a = 0.3;
+    double b = -0.5;
+    double c = 0.7;
+    Mass box = new Mass("box", 5, ORIGIN, new Mass.Inertia(2, 3, 4, 0, 0, 0), List.of("R0"), 1);
+    Mass.Inertia own =
+        new Mass.Inertia(
+            2 * (b * b + c * c),
+            2 * (a * a + c * c),
+            2 * (a * a + b * b),
+            2 * a * b,
+            2 * b * c,
+            2 * c * a);
+    Mass item = new Mass("item", 2, ORIGIN, own, List.of("R0"), 1);
+    List<Mass> halves =
+        List.of(
+            box,
+            Mass.point("one", 1, new Point(a, b, c), List.of("R0")),
+            Mass.point("other", 1, new Point(-a, -b, -c), List.of("R0")));
+    AppliedWrench twist = new AppliedWrench("twist", Wrench.moment(3, 5, 7), ORIGIN, List.of("R1"));
+    RigidAcceleration expected = InertiaBalance.of(halves, List.of(twist)).acceleration();
+    RigidAcceleration motion = InertiaBalance.of(List.of(box, item), List.of(twist)).acceleration();
+    assertEquals(expected.alphaX(), motion.alphaX(), 1e-12);
+    assertEquals(expected.alphaY(), motion.alphaY(), 1e-12);
+    assertEquals(expected.alphaZ(), motion.alphaZ(), 1e-12);
+  }
+
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
   void loads_are_in_balance_in_all_six_components(long seed) {

@@ -237,6 +237,11 @@ class PushoverTest {
     assertEquals(0, tip.rz(), 1e-12 / ei);
   }
 
+  @Test
+  void a_place_is_told_by_its_beam_and_node() {
+    assertEquals("b1 at n0", new Pushover.Place("b1", "n0").toString());
+  }
+
   private static void refused(String message, Executable question) {
     assertEquals(message, assertThrows(ModelException.class, question).getMessage());
   }
