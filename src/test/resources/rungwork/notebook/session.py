@@ -110,6 +110,7 @@ def session(person):
     person.sees(person.runs("int kept = 41; kept + 1"), "42")
 
     browser.type("Material.rat")
+    browser.wait(*READY)  # the page asks no busy kernel for names, and these keys come faster than any person's
     browser.press(TAB)
     browser.wait("a completed name", WRITTEN + ".innerText.includes('Material.rated(')")
     browser.press(TAB, SHIFT)
