@@ -25,6 +25,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import rungwork.fault.ModelException;
+import rungwork.fault.Scale;
 
 class SizeTableTest {
   private static final Path FOLDER = Path.of("data");
@@ -238,6 +239,15 @@ class SizeTableTest {
     refused(
         "rack.csv line 2, area_cm2: the printed value \"-4.2\" of A is no number",
         () -> SizeTable.read(file));
+  }
+
+  @Test
+  void a_table_gives_its_sections_in_its_order_and_how_far_a_printed_figure_lies() {
+    SizeTable table = SizeTable.of("square tube EN 10219-2");
+    assertEquals(table.sizes().stream().map(SizeTable.Size::section).toList(), table.sections());
+    assertTrue(table.sections().size() > 20);
+    SizeTable.Printed printed = new SizeTable.Printed("A", Scale.MM, "200", 0.21);
+    assertEquals(0.05, printed.difference(), 1e-12);
   }
 
   @Test
