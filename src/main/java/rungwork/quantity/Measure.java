@@ -53,7 +53,7 @@ record Measure<Q extends Quantity<Q>>(Kind kind, Unit<Q> unit, double inSi) {
   static final Measure<Moment> MOMENT =
       new Measure<>(Kind.MOMENT, KILO(NEWTON).multiply(METRE).asType(Moment.class));
   static final Measure<LineLoad> LINE_LOAD =
-      new Measure<>(Kind.LINE_LOAD, NEWTON.divide(METRE).asType(LineLoad.class));
+      new Measure<>(Kind.LINE_LOAD, NEWTON.divide(MILLI(METRE)).asType(LineLoad.class));
   static final Measure<Pressure> STRESS = new Measure<>(Kind.STRESS, MEGA(PASCAL));
   static final Measure<Mass> MASS = new Measure<>(Kind.MASS, KILOGRAM);
   static final Measure<Density> DENSITY =

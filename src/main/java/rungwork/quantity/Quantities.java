@@ -234,7 +234,7 @@ public final class Quantities {
    * @return the line load
    */
   public static Quantity<LineLoad> Npm(double value) {
-    return Measure.LINE_LOAD.of("N/m", value, 1);
+    return Measure.LINE_LOAD.of("N/m", value, 0.001);
   }
 
   /**
@@ -244,7 +244,7 @@ public final class Quantities {
    * @return the line load
    */
   public static Quantity<LineLoad> kNpm(double value) {
-    return Measure.LINE_LOAD.of("kN/m", value, 1000);
+    return Measure.LINE_LOAD.of("kN/m", value, 1);
   }
 
   /**
@@ -254,7 +254,7 @@ public final class Quantities {
    * @return the line load
    */
   public static Quantity<LineLoad> lbfpft(double value) {
-    return Measure.LINE_LOAD.of("lbf/ft", value, 1000 * Customary.POUND_FORCE / Customary.FOOT);
+    return Measure.LINE_LOAD.of("lbf/ft", value, Customary.POUND_FORCE / Customary.FOOT);
   }
 
   /**
