@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
+import rungwork.fault.ModelException;
 import rungwork.fault.SolveException;
 import rungwork.frame.Beam;
 import rungwork.frame.LoadCase;
@@ -45,6 +46,7 @@ final class HingeByHinge {
     NodalLoads loads = new NodalLoads(structure);
     double[] first = loads.of(constant);
     double[] then = loads.of(growing);
+    refuseNothing(growing.name(), then);
     double firstTravel = work(first, frame.answer(first).motions());
     elastic = frame.answer(then).motions();
     grow(constant.name(), first, firstTravel, 1);
@@ -52,6 +54,18 @@ final class HingeByHinge {
     path.begin(hinges());
     grow(growing.name(), then, work(then, elastic), Double.POSITIVE_INFINITY);
     certify(first, then);
+  }
+
+  private static void refuseNothing(String name, double[] load) {
+    if (isNothing(load)) {
+      throw new ModelException(
+          "load case %s has no force in it that could grow until the frame collapses"
+              .formatted(name));
+    }
+  }
+
+  private static boolean isNothing(double[] load) {
+    return Arrays.stream(load).allMatch(force -> force == 0);
   }
 
   private void refuseCollapse() {
@@ -85,7 +99,7 @@ final class HingeByHinge {
   }
 
   private void grow(String name, double[] load, double elasticTravel, double until) {
-    if (Arrays.stream(load).allMatch(force -> force == 0)) {
+    if (isNothing(load)) {
       return;
     }
     for (int step = 0; step < STEPS; step++) {

@@ -99,7 +99,7 @@ public final class Pushover {
    * @param constant what acts from the beginning; it must not make the frame collapse
    * @param growing what grows
    * @return the way to collapse
-   * @throws ModelException when a load is of a kind that a pushover does not know
+   * @throws ModelException when a load is of a kind that a pushover does not know, or none grows
    * @throws SolveException when the frame is a mechanism from the start, collapses under the
    *     constant load, or never collapses
    */
@@ -116,7 +116,7 @@ public final class Pushover {
    * @param constant what acts from the beginning, in balance
    * @param growing what grows, in balance
    * @return the way to collapse
-   * @throws ModelException when a load is of a kind that a pushover does not know
+   * @throws ModelException when a load is of a kind that a pushover does not know, or none grows
    * @throws SolveException as from {@link #of}
    */
   public static Pushover unsupported(

@@ -299,6 +299,15 @@ class PushoverTest {
   }
 
   @Test
+  void a_load_that_is_none_is_refused() {
+    Frame.Builder beam = beamOf(0, 1).support(Support.fixed("n0"));
+    String message = "load case push has no force in it that could grow until the frame collapses";
+    refused(message, () -> push(beam));
+    refused(message, () -> push(beam, at("n1", 0, 0)));
+    refused(message, () -> push(beam, at("n1", 0, 1), at("n1", 0, -1)));
+  }
+
+  @Test
   void a_frame_that_collapses_under_what_is_constant_is_refused() {
     SolveException refusal =
         assertThrows(
