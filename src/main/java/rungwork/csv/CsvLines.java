@@ -3,6 +3,7 @@ package rungwork.csv;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import rungwork.fault.ModelException;
 
 /**
  * Writes comma-separated values (RFC 4180): cell by cell, line by line. Words that a spreadsheet
@@ -10,6 +11,9 @@ import java.util.regex.Pattern;
  */
 public final class CsvLines {
   private static final String END = "\r\n";
+
+  /** Empty cells at once: more than any table here has columns. */
+  private static final int MOST = 1000;
 
   /** What begins a formula in a spreadsheet, be it behind blanks or marks that nobody sees. */
   private static final Pattern FORMULA =
@@ -48,10 +52,15 @@ public final class CsvLines {
   /**
    * Adds empty cells.
    *
-   * @param count how many
+   * @param count how many, from 0 to 1000
    * @return this
+   * @throws ModelException when no line has so many
    */
   public CsvLines empty(int count) {
+    if (count < 0 || count > MOST) {
+      throw new ModelException(
+          "%d empty cells do not fit a line; it takes from 0 to %d".formatted(count, MOST));
+    }
     for (int i = 0; i < count; i++) {
       cell("");
     }

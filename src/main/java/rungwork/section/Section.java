@@ -5,6 +5,7 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import rungwork.fault.Guard;
+import rungwork.fault.ModelException;
 import rungwork.fault.Scale;
 import rungwork.quantity.Quantities;
 
@@ -399,9 +400,16 @@ public record Section(
       Outline outline,
       Spot centroid,
       List<Hole> holes) {
-    /** Copies its holes. */
+    /** Refuses figures that no shape has; copies its holes. */
     public Net {
-      Guard.solved("net section", area + iy + iz + iyz);
+      Guard.positive("area of the net section", area, Scale.MM2);
+      Guard.positive("∫z² dA of the net section", iy, Scale.NUMBER);
+      Guard.positive("∫y² dA of the net section", iz, Scale.NUMBER);
+      if (!(iyz * iyz < iy * iz)) {
+        throw new ModelException(
+            "no shape has ∫yz dA = %s m⁴ beside ∫z² dA = %s m⁴ and ∫y² dA = %s m⁴"
+                .formatted(Scale.NUMBER.show(iyz), Scale.NUMBER.show(iy), Scale.NUMBER.show(iz)));
+      }
       holes = List.copyOf(holes);
     }
 

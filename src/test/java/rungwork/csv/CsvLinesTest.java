@@ -1,6 +1,7 @@
 package rungwork.csv;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -8,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import rungwork.fault.ModelException;
 
 class CsvLinesTest {
   @ParameterizedTest
@@ -59,5 +61,17 @@ class CsvLinesTest {
   private static String cell(String heads, String line) throws IOException {
     byte[] bytes = (heads + "\r\n" + line).getBytes(StandardCharsets.UTF_8);
     return CsvFile.of("lines", new ByteArrayInputStream(bytes)).rows().get(0).text("a");
+  }
+
+  @Test
+  void empty_cells_that_no_line_has_are_refused() {
+    assertEquals(",,\r\n", new CsvLines().empty(3).end().toString());
+    assertEquals(
+        "-1 empty cells do not fit a line; it takes from 0 to 1000",
+        assertThrows(ModelException.class, () -> new CsvLines().empty(-1)).getMessage());
+    assertEquals(
+        "1001 empty cells do not fit a line; it takes from 0 to 1000",
+        assertThrows(ModelException.class, () -> new CsvLines().empty(1001)).getMessage());
+    assertEquals(1000 - 1 + 2, new CsvLines().empty(1000).end().toString().length());
   }
 }

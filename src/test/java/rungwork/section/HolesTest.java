@@ -205,4 +205,27 @@ class HolesTest {
     }
     assertEquals(1 / worst, net.welz(), 0.01 / worst);
   }
+
+  @Test
+  void figures_that_no_net_section_has_are_refused() {
+    Section.Net net = TUBE.drilled("left wall", mm(11)).net().orElseThrow();
+    assertEquals(
+        "area of the net section -1.000 mm² is not above zero",
+        assertThrows(ModelException.class, () -> figures(net, -1e-6, 4, 2, 1)).getMessage());
+    assertEquals(
+        "∫z² dA of the net section 0 is not above zero",
+        assertThrows(ModelException.class, () -> figures(net, 1, 0, 2, 0)).getMessage());
+    assertEquals(
+        "∫y² dA of the net section -2.000 is not above zero",
+        assertThrows(ModelException.class, () -> figures(net, 1, 4, -2, 0)).getMessage());
+    assertEquals(
+        "no shape has ∫yz dA = 2.000 m⁴ beside ∫z² dA = 2.000 m⁴ and ∫y² dA = 2.000 m⁴",
+        assertThrows(ModelException.class, () -> figures(net, 1, 2, 2, 2)).getMessage());
+    assertEquals(-1.99, figures(net, 1, 2, 2, -1.99).iyz());
+  }
+
+  private static Section.Net figures(
+      Section.Net like, double area, double iy, double iz, double iyz) {
+    return new Section.Net(area, iy, iz, iyz, like.outline(), like.centroid(), like.holes());
+  }
 }
