@@ -14,6 +14,7 @@ import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import rungwork.fault.Guard;
 import rungwork.fault.ModelException;
 
 /**
@@ -33,7 +34,8 @@ record CsvText(String name, String text) {
   private static final String IN_UTF_8 = "save the file as CSV in UTF-8";
 
   /** A file that a person brings. */
-  static CsvText read(String what, Path file) {
+  static CsvText read(String kind, Path file) {
+    String what = Guard.name("kind of file", kind);
     Path whole = file.toAbsolutePath().normalize();
     if (!Files.exists(whole)) {
       throw new ModelException("there is no " + what + " " + whole);

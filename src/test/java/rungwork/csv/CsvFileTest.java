@@ -196,4 +196,12 @@ class CsvFileTest {
   private static void refused(String message, org.junit.jupiter.api.function.Executable act) {
     assertEquals(message, assertThrows(ModelException.class, act).getMessage());
   }
+
+  @Test
+  void a_file_of_no_kind_is_refused() {
+    assertEquals(
+        "a kind of file has no name; give it one",
+        assertThrows(ModelException.class, () -> CsvFile.read(" ", Path.of("rack.csv")))
+            .getMessage());
+  }
 }
