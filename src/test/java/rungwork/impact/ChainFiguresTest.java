@@ -1,7 +1,6 @@
 package rungwork.impact;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static rungwork.quantity.Quantities.MPa;
 import static rungwork.quantity.Quantities.g;
 import static rungwork.quantity.Quantities.mm;
 
@@ -14,36 +13,18 @@ import rungwork.check.Check;
 import rungwork.check.CheckSheet;
 import rungwork.check.LimitState;
 import rungwork.check.Verdict;
-import rungwork.frame.Wrench;
 import rungwork.impact.OrderOfFailure.Part;
 import rungwork.impact.OrderOfFailure.Zone;
 import rungwork.joint.Factors;
-import rungwork.joint.Parts;
-import rungwork.joint.WeldGroup;
 import rungwork.loadpath.ChainSheet;
-import rungwork.loadpath.Corners;
-import rungwork.loadpath.Face;
-import rungwork.loadpath.MountChain;
 import rungwork.quantity.Kind;
 
 /** Checks made up, under a hit of 100 m/s²; a real chain lends its name and its bases. */
 class ChainFiguresTest {
-  private static final ChainSheet REAL = real(Factors.UNFACTORED);
+  private static final ChainSheet REAL = HitMount.sheet(Factors.UNFACTORED, 5000);
   private static final Basis YIELD = basis(REAL, LimitState.YIELD);
   private static final Basis ULTIMATE = basis(REAL, LimitState.ULTIMATE);
   private static final Part PART = Part.named("lower arm", Zone.FRONT_MOUNTS, mm(150));
-
-  private static ChainSheet real(Factors factors) {
-    Face face = new Face(Corners.at(150, 370, 170), Face.Direction.UP, Face.Direction.LEFT);
-    WeldGroup weld =
-        new WeldGroup(
-            "weld",
-            WeldGroup.Run.bothSides(mm(40), mm(5)),
-            WeldGroup.Seam.fillet(mm(3), MPa(490)),
-            WeldGroup.Parent.of(Parts.S355, mm(3)));
-    return new MountChain("lower fore", face, List.of(Parts.tab(), weld))
-        .under(List.of(Corners.twoArms().under("hit", Wrench.force(-5000, 0, 0))), factors);
-  }
 
   private static Basis basis(ChainSheet sheet, LimitState state) {
     return sheet.sheet().checks().stream()
@@ -115,7 +96,10 @@ class ChainFiguresTest {
             used("bends", YIELD, 0.4),
             used("idle", YIELD, 0),
             check("cracks", YIELD, new Verdict.NotChecked("no history")),
-            used("bends by a standard", basis(real(Factors.ROAD), LimitState.YIELD), 0.9));
+            used(
+                "bends by a standard",
+                basis(HitMount.sheet(Factors.ROAD, 5000), LimitState.YIELD),
+                0.9));
     assertEquals(250, found.first().orElseThrow().low(), 1e-9);
     assertEquals("not checked: cracks of tab", found.detail().notes().get(1));
     assertEquals(2, found.detail().notes().size());

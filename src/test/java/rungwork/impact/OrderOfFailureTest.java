@@ -2,7 +2,6 @@ package rungwork.impact;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static rungwork.quantity.Quantities.MPa;
 import static rungwork.quantity.Quantities.g;
 import static rungwork.quantity.Quantities.kN;
 import static rungwork.quantity.Quantities.kg;
@@ -19,16 +18,9 @@ import rungwork.frame.Load;
 import rungwork.frame.LoadCase;
 import rungwork.frame.Mass;
 import rungwork.frame.Stock;
-import rungwork.frame.Wrench;
 import rungwork.impact.OrderOfFailure.Part;
 import rungwork.impact.OrderOfFailure.Zone;
 import rungwork.joint.Factors;
-import rungwork.joint.Parts;
-import rungwork.joint.WeldGroup;
-import rungwork.loadpath.ChainSheet;
-import rungwork.loadpath.Corners;
-import rungwork.loadpath.Face;
-import rungwork.loadpath.MountChain;
 import rungwork.material.RatedMaterial;
 import rungwork.material.UnratedMaterial;
 import rungwork.quantity.Kind;
@@ -311,26 +303,14 @@ class OrderOfFailureTest {
     assertEquals(18 * G, mount.first().orElseThrow().high(), 1e-9);
   }
 
-  private static ChainSheet chain(Factors factors, double hit) {
-    Face face = new Face(Corners.at(150, 370, 170), Face.Direction.UP, Face.Direction.LEFT);
-    WeldGroup weld =
-        new WeldGroup(
-            "weld",
-            WeldGroup.Run.bothSides(mm(40), mm(5)),
-            WeldGroup.Seam.fillet(mm(3), MPa(490)),
-            WeldGroup.Parent.of(Parts.S355, mm(3)));
-    return new MountChain("lower fore", face, List.of(Parts.tab(), weld))
-        .under(List.of(Corners.twoArms().under("hit", Wrench.force(-hit, 0, 0))), factors);
-  }
-
   /** In proportion: found at 10 g or at half of it under half the load, it is the same. */
   @Test
   void the_chain_of_a_mount_gives_its_weakest_check_in_proportion() {
     Part mount = Part.named("lower arm, fore", Zone.FRONT_MOUNTS, mm(150));
-    Part found = mount.from(chain(Factors.UNFACTORED, 5000), g(10));
-    Part half = mount.from(chain(Factors.UNFACTORED, 2500), g(5));
+    Part found = mount.from(HitMount.sheet(Factors.UNFACTORED, 5000), g(10));
+    Part half = mount.from(HitMount.sheet(Factors.UNFACTORED, 2500), g(5));
     double use =
-        chain(Factors.UNFACTORED, 5000).sheet().checks().stream()
+        HitMount.sheet(Factors.UNFACTORED, 5000).sheet().checks().stream()
             .filter(check -> check.basis().limitState() == LimitState.YIELD && check.made())
             .mapToDouble(check -> check.utilisation().orElseThrow())
             .max()
@@ -350,12 +330,12 @@ class OrderOfFailureTest {
             + " learns nothing from it",
         () ->
             Part.named("lower arm", Zone.FRONT_MOUNTS, mm(150))
-                .from(chain(Factors.ROAD, 5000), g(10)));
+                .from(HitMount.sheet(Factors.ROAD, 5000), g(10)));
     Refused.with(
         "deceleration of the chain's loads 0 g is not above zero",
         () ->
             Part.named("lower arm", Zone.FRONT_MOUNTS, mm(150))
-                .from(chain(Factors.UNFACTORED, 5000), g(0)));
+                .from(HitMount.sheet(Factors.UNFACTORED, 5000), g(0)));
   }
 
   @Test

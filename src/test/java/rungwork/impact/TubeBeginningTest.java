@@ -2,40 +2,22 @@ package rungwork.impact;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static rungwork.impact.ThinTubes.SQUARE;
+import static rungwork.impact.ThinTubes.STEEL;
+import static rungwork.impact.ThinTubes.high;
+import static rungwork.impact.ThinTubes.low;
+import static rungwork.impact.ThinTubes.near;
 import static rungwork.quantity.Quantities.kmh;
 import static rungwork.quantity.Quantities.mm;
 
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import rungwork.material.Elasticity;
-import rungwork.material.RatedMaterial;
-import rungwork.material.Source;
 import rungwork.quantity.Kind;
 import rungwork.quantity.Units;
 
 /** The same tubes: how they begin, where tests cover them, and the curves that come of them. */
 class TubeBeginningTest {
-  private static final RatedMaterial STEEL =
-      new RatedMaterial(
-          "steel",
-          new Elasticity(210e9, 0.3, 7850),
-          new RatedMaterial.Strength(235e6, 360e6, 180e6, 0.2),
-          new Source("stated for tests", Source.Tag.STATED_BY_USER));
-  private static final CrushTube SQUARE =
-      CrushTube.square("box", mm(60), mm(1.5)).of(mm(200), STEEL).offset(mm(2), mm(7));
-
-  private static TubeStrength low(CrushTube tube) {
-    return tube.at(CrushTube.Strength.LOW);
-  }
-
-  private static TubeStrength high(CrushTube tube) {
-    return tube.at(CrushTube.Strength.HIGH);
-  }
-
-  private static void near(double expected, double actual) {
-    assertEquals(expected, actual, 1e-9 * Math.abs(expected));
-  }
 
   @Test
   void ways_to_begin_stand_in_order_and_the_lowest_is_named() {

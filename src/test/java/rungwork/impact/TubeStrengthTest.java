@@ -2,6 +2,11 @@ package rungwork.impact;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static rungwork.impact.ThinTubes.SQUARE;
+import static rungwork.impact.ThinTubes.STEEL;
+import static rungwork.impact.ThinTubes.high;
+import static rungwork.impact.ThinTubes.low;
+import static rungwork.impact.ThinTubes.near;
 import static rungwork.quantity.Quantities.kmh;
 import static rungwork.quantity.Quantities.mm;
 
@@ -10,36 +15,15 @@ import org.junit.jupiter.api.Test;
 import rungwork.check.Step;
 import rungwork.material.Elasticity;
 import rungwork.material.RatedMaterial;
-import rungwork.material.Source;
 import rungwork.quantity.Kind;
 import rungwork.section.Properties;
 
 /** 60 mm, wall 1.5 mm, 200 mm long; fy 235 and beside welds 180, fu 360 MPa. */
 class TubeStrengthTest {
-  private static final RatedMaterial STEEL =
-      new RatedMaterial(
-          "steel",
-          new Elasticity(210e9, 0.3, 7850),
-          new RatedMaterial.Strength(235e6, 360e6, 180e6, 0.2),
-          new Source("stated for tests", Source.Tag.STATED_BY_USER));
-  private static final CrushTube SQUARE =
-      CrushTube.square("box", mm(60), mm(1.5)).of(mm(200), STEEL).offset(mm(2), mm(7));
   private static final CrushTube ROUND =
       CrushTube.round("ring", mm(60), mm(1.5)).of(mm(200), STEEL).offset(mm(2), mm(7));
   private static final double FLOW_LOW = (180e6 + 360e6) / 2;
   private static final double FLOW_HIGH = (1.4 * 235e6 + 1.3 * 360e6) / 2;
-
-  private static TubeStrength low(CrushTube tube) {
-    return tube.at(CrushTube.Strength.LOW);
-  }
-
-  private static TubeStrength high(CrushTube tube) {
-    return tube.at(CrushTube.Strength.HIGH);
-  }
-
-  private static void near(double expected, double actual) {
-    assertEquals(expected, actual, 1e-9 * Math.abs(expected));
-  }
 
   /** Walls 1.35 and 1.65 mm, mid-line sides 58.65 and 58.35: 38.27 and 52.22 less or more 20 %. */
   @Test
